@@ -1,0 +1,11 @@
+// Package assets embeds what ships with the program: translation files,
+// built-in stock and formats, the demo project and the file format's schema.
+// It imports nothing of the project, so that every layer may use it.
+package assets
+
+import "embed"
+
+// Files holds lang/LANGUAGE/*.json, one object of key → text each.
+//
+//go:embed lang
+var Files embed.FS
