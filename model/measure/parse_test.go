@@ -1,0 +1,98 @@
+package measure
+
+import (
+	"errors"
+	"strings"
+	"testing"
+)
+
+// Every form that the arithmetic notes list, each worth 7 3/8 in or a part.
+func TestReadsEveryForm(t *testing.T) {
+	for text, want := range map[string]Length{
+		"7 3/8": MM(187.325), "7-3/8": MM(187.325), "7⅜": MM(187.325), "7 ⅜": MM(187.325), "7.375": MM(187.325),
+		"7,375": MM(187.325), `7 3/8"`: MM(187.325), "7 3/8 in": MM(187.325), "7 3/8in": MM(187.325),
+		"7 3/8 inch": MM(187.325), "7 3/8 in.": MM(187.325), "7⅜″": MM(187.325), "7\u00a03/8": MM(187.325),
+		"7 3⁄8": MM(187.325), " 7  3/8 ": MM(187.325), "59/8": MM(187.325), "≈7 3/8": MM(187.325),
+		"⅜": MM(9.525), "3/8": MM(9.525), "3 / 8": MM(9.525), ".375": MM(9.525), "0.375": MM(9.525),
+		"187.3 mm": MM(187.3), "187.3mm": MM(187.3), "18.7 cm": MM(187), "18,7 CM": MM(187), "1 m": MM(1000),
+		"250 µm": MM(0.25), "250 um": MM(0.25), "18. mm": MM(18), "0": 0, "0 mm": 0,
+		"-1.5 mm": MM(-1.5), "−1.5 mm": MM(-1.5), "-1/4": Inches(-0.25), "-7-3/8": MM(-187.325), "-⅜": MM(-9.525),
+		"9223372036854.775807 mm": limit, "0.0000004 mm": 0, "0.0000005 mm": 1,
+	} {
+		got, err := ParseLength(text, Imperial)
+		if err != nil || got != want {
+			t.Errorf("%q: %s mm, %v; want %s", text, FileForm(got), err, FileForm(want))
+		}
+	}
+}
+
+func TestABareNumberTakesTheSystem(t *testing.T) {
+	for text, want := range map[string]Length{"187.3": MM(187.3), "7,5": MM(7.5), "-1.5": MM(-1.5), "3/8": MM(0.375)} {
+		if got, err := ParseLength(text, Metric); err != nil || got != want {
+			t.Errorf("%q: %s mm, %v", text, FileForm(got), err)
+		}
+	}
+}
+
+func TestRefusesWhatIsNoSize(t *testing.T) {
+	for _, text := range []string{
+		"", " ", "-", "--1", "mm", ".", ",", "abc", "7 3/", "7 3", "7 9/8", "1/0", "7 1/0", "0/0", "1/08", "1e400", "1e3",
+		"NaN", "Inf", "-inf", "+5", "1.2.3", "1,000.5", "1.5/2", "7 × 5", "7x5", "5 ell", "5 mm mm", "5 mm 3", "0x10", "٣",
+		"9223372036854.775808 mm", "99999999999999999999 m", "1\x00", strings.Repeat("1", 65), strings.Repeat("0", 1<<20),
+	} {
+		got, err := ParseLength(text, Metric)
+		var wrong *ParseError
+		if !errors.As(err, &wrong) {
+			t.Errorf("%.20q is read as %s mm, %v", text, FileForm(got), err)
+			continue
+		}
+		if wrong.Text != text || wrong.Error() == "" || strings.HasPrefix(wrong.Error(), "measure.") {
+			t.Errorf("%.20q: error %+v", text, wrong)
+		}
+	}
+}
+
+func TestTheErrorSaysWhatToType(t *testing.T) {
+	_, err := ParseLength("seven", Metric)
+	if want := "Not a size. Try 187, 18.7 cm or 7 3/8 in."; err == nil || err.Error() != want {
+		t.Errorf("%v, want %s", err, want)
+	}
+}
+
+func TestUnfinished(t *testing.T) {
+	whole := []string{`7 3/8"`, "-7-3/8 in", "187.3 mm", "18,7 cm", "7⅜ inch", "59/64 inches", "1 m"}
+	for _, text := range whole { // whatever stands before the end of a size may become one
+		for i := range text {
+			if !Unfinished(text[:i]) {
+				t.Errorf("%q is taken for finished", text[:i])
+			}
+		}
+	}
+	for _, text := range []string{"a", "7 3/8 mmm", "1/0", "1..", "7 x", "--", "1e", "7 3/8/", "7  3 4"} {
+		if Unfinished(text) {
+			t.Errorf("%q can never become a size", text)
+		}
+	}
+}
+
+func FuzzParseLength(f *testing.F) {
+	for _, text := range []string{"7 3/8", "7-3/8\"", "7⅜", "187.3 mm", "18,7cm", "-1.5", "1e400", "1/0", "≈8 9/32 in", "\u00a01 m"} {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		Unfinished(text)
+		for _, bare := range []System{Metric, Imperial} {
+			l, err := ParseLength(text, bare)
+			if err != nil {
+				continue
+			}
+			if back, err := ParseFileForm(FileForm(l)); err != nil || back != l {
+				t.Fatalf("%q is %d, its file form %q is %d, %v", text, l, FileForm(l), back, err)
+			}
+			exact := Style{Decimals: 6}
+			if back, err := ParseLength(exact.WithUnit(l), bare); err != nil || back != l {
+				t.Fatalf("%q is %d, shown as %q is %d, %v", text, l, exact.WithUnit(l), back, err)
+			}
+		}
+	})
+}
