@@ -5,7 +5,7 @@ import "runtime"
 // benchAll prints the benchmarks of the pure packages, then those of the real
 // window: start, memory and a drag. It sets no limits: figures are for reading.
 func benchAll([]string) error {
-	if err := install(purposes()...); err != nil {
+	if err := install(toBuild, toTest); err != nil {
 		return err
 	}
 	benchmark := []string{"go", "test", "-run", "^$", "-bench", ".", "-benchmem"}

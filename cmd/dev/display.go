@@ -37,48 +37,46 @@ func onOwnDisplay(do func(environment []string) error) error {
 }
 
 // startServer starts Xvfb on a display number that it finds free itself.
-func startServer() (*exec.Cmd, string, error) {
+func startServer() (*background, string, error) {
 	read, write, err := os.Pipe()
 	if err != nil {
 		return nil, "", err
 	}
 	defer read.Close()
-	server := exec.Command("Xvfb", "-displayfd", "3", "-screen", "0", screenSize, "-nolisten", "tcp", "-noreset")
-	server.ExtraFiles = []*os.File{write} // file 3 of the child
-	var complaints bytes.Buffer
-	server.Stderr = &complaints
-	server.WaitDelay = time.Second
-	err = server.Start()
+	command := exec.Command("Xvfb", "-displayfd", "3", "-screen", "0", screenSize, "-nolisten", "tcp", "-noreset")
+	command.ExtraFiles = []*os.File{write} // file 3 of the child
+	server, err := start(command)
 	write.Close()
 	if err != nil {
-		return nil, "", fmt.Errorf("cannot start Xvfb: %w", err)
+		return nil, "", err
 	}
 	number, err := bufio.NewReader(read).ReadString('\n')
 	if err != nil {
-		stop(server)
-		return nil, "", fmt.Errorf("Xvfb found no free display: %s", complaints.String())
+		return nil, "", fmt.Errorf("Xvfb gave no display: %s", stop(server))
 	}
 	return server, ":" + strings.TrimSpace(number), nil
 }
 
 // startManager starts openbox and waits until it manages the display: native
 // dialogs get no keys without one.
-func startManager(environment []string) (*exec.Cmd, error) {
-	manager := exec.Command("openbox", "--sm-disable")
-	manager.Env = append(os.Environ(), environment...)
-	var complaints bytes.Buffer
-	manager.Stderr = &complaints
-	manager.WaitDelay = time.Second // its own children may hold the pipe
-	if err := manager.Start(); err != nil {
-		return nil, fmt.Errorf("cannot start openbox: %w", err)
+func startManager(environment []string) (*background, error) {
+	command := exec.Command("openbox", "--sm-disable")
+	command.Env = append(os.Environ(), environment...)
+	manager, err := start(command)
+	if err != nil {
+		return nil, err
 	}
-	for end := time.Now().Add(20 * time.Second); time.Now().Before(end); time.Sleep(100 * time.Millisecond) {
-		if managed(environment) {
-			return manager, nil
+	patience := time.After(20 * time.Second)
+	for !managed(environment) {
+		select {
+		case <-manager.ended:
+			return nil, fmt.Errorf("openbox ended at once: %s", stop(manager))
+		case <-patience:
+			return nil, fmt.Errorf("openbox did not take the display within 20 s: %s", stop(manager))
+		case <-time.After(100 * time.Millisecond):
 		}
 	}
-	stop(manager)
-	return nil, fmt.Errorf("openbox did not take the display within 20 s: %s", complaints.String())
+	return manager, nil
 }
 
 // managed asks the display whether a window manager has announced itself
@@ -90,18 +88,38 @@ func managed(environment []string) bool {
 	return err == nil && strings.Contains(string(answer), "window id #")
 }
 
-// stop ends a process that we started and waits for it; a stubborn one is killed.
-func stop(process *exec.Cmd) {
-	_ = process.Process.Signal(os.Interrupt) // it may have ended already
-	ended := make(chan struct{})
-	go func() {
-		_ = process.Wait() // the status of a process told to stop says nothing
-		close(ended)
-	}()
-	select {
-	case <-ended:
-	case <-time.After(5 * time.Second):
-		_ = process.Process.Kill()
-		<-ended
+// background is a program that runs beside us.
+type background struct {
+	process    *os.Process
+	ended      chan struct{} // closed when it has
+	complaints bytes.Buffer  // what it said on standard error; read it after the end
+}
+
+// start runs a program beside us until stop.
+func start(command *exec.Cmd) (*background, error) {
+	b := &background{ended: make(chan struct{})}
+	command.Stderr = &b.complaints
+	command.WaitDelay = time.Second // its own children may hold the pipe
+	if err := command.Start(); err != nil {
+		return nil, fmt.Errorf("cannot start %s: %w", command.Args[0], err)
 	}
+	b.process = command.Process
+	go func() {
+		_ = command.Wait() // the status of a program told to stop says nothing
+		close(b.ended)
+	}()
+	return b, nil
+}
+
+// stop ends a program that we started, kills it if it does not listen, and
+// returns what it complained about.
+func stop(b *background) string {
+	_ = b.process.Signal(os.Interrupt) // it may have ended already
+	select {
+	case <-b.ended:
+	case <-time.After(5 * time.Second):
+		_ = b.process.Kill()
+		<-b.ended
+	}
+	return strings.TrimSpace(b.complaints.String())
 }

@@ -33,7 +33,7 @@ func testSteps() []step {
 // testAll installs the test tools and does every step, failed ones or not, so
 // that one run tells everything.
 func testAll([]string) error {
-	if err := install(purposes()...); err != nil {
+	if err := install(toBuild, toTest); err != nil {
 		return err
 	}
 	var failed []string
