@@ -5,7 +5,8 @@ package assets
 
 import "embed"
 
-// Files holds lang/LANGUAGE/*.json, one object of key → text each.
+// Files holds lang/LANGUAGE/*.json, one object of key → text each, and
+// stock.json, the shelf that ships with the program.
 //
-//go:embed lang
+//go:embed lang stock.json
 var Files embed.FS
