@@ -1,6 +1,7 @@
 package look
 
 import (
+	"math"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -143,10 +144,22 @@ func breakWord(t *canvas.Text, word string, width float32) []string {
 	return append(pieces, string(runes[start:]))
 }
 
-// OnBaseline moves t so that its baseline lies at y and its box runs from
-// left for width; the text stands in the box by its alignment.
-func OnBaseline(t *canvas.Text, left, y, width float32) {
+// At moves t so that it begins at left and stands on the baseline y. Positions
+// are whole, so that the letters stay sharp.
+func At(t *canvas.Text, left, y float32) {
 	size, base := Extent(t, t.Text)
-	t.Resize(fyne.NewSize(width, size.Height))
-	t.Move(fyne.NewPos(left, y-base))
+	t.Resize(fyne.NewSize(ceil(size.Width), ceil(size.Height)))
+	t.Move(fyne.NewPos(ceil(left-0.5), y-ceil(base)))
 }
+
+// EndingAt moves t so that it ends at right and stands on the baseline y.
+func EndingAt(t *canvas.Text, right, y float32) {
+	At(t, right-Width(t, t.Text), y)
+}
+
+// Amid moves t to the middle of a width that begins at left.
+func Amid(t *canvas.Text, left, width, y float32) {
+	At(t, left+(width-Width(t, t.Text))/2, y)
+}
+
+func ceil(v float32) float32 { return float32(math.Ceil(float64(v))) }

@@ -1,0 +1,223 @@
+package controls
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"grainwise/ui/look"
+)
+
+// CardState is what the card of a finding shows. Empty parts are left out.
+type CardState struct {
+	Level              look.Level
+	Word               string // the level's name
+	Group              string
+	Sentence           string
+	Found              string // "found 7, wanted 8.4 or more"
+	Why                string
+	Primary, Secondary string // the buttons
+	Open               bool   // only an open card shows what comes after the sentence
+}
+
+const (
+	cardText   = float32(40) // left end of its texts
+	cardMargin = float32(6)  // from the panel's edge to the card's frame
+	cardTop    = float32(10)
+)
+
+// Card is one finding. OnTapped chooses it; its height follows its width.
+type Card struct {
+	press
+	// OnPrimary puts it right, OnSecondary leaves it as it is.
+	OnPrimary, OnSecondary func()
+
+	state               CardState
+	ground, frame, ring *canvas.Rectangle
+	level               *canvas.Image
+	word, group         *canvas.Text
+	sentence            *lines
+	found, why          *lines
+	primary, secondary  *Button
+	surface             *surface
+}
+
+// NewCard makes an empty card.
+func NewCard() *Card {
+	c := &Card{ground: box(), frame: box(), ring: ring(), level: icon(), word: look.Strong(""), group: look.Caption(""),
+		sentence: newLines(look.Body, 18), found: newLines(small, 16), why: newLines(small, 16)}
+	c.frame.CornerRadius = look.Radius
+	c.primary = NewButton(Solid, "", func() { call(c.OnPrimary) })
+	c.secondary = NewButton(Framed, "", func() { call(c.OnSecondary) })
+	c.primary.OnHover, c.secondary.OnHover = c.inside, c.inside
+	c.is(c)
+	return c
+}
+
+func small(text string) *canvas.Text {
+	t := look.Body(text)
+	t.TextSize = 12
+	return t
+}
+
+// SetState shows another finding.
+func (c *Card) SetState(state CardState) {
+	if c.state != state {
+		c.state = state
+		c.Refresh()
+	}
+}
+
+// State is what was set last.
+func (c *Card) State() CardState { return c.state }
+
+func (c *Card) inside(in bool) { tell(c.OnHover, in) }
+
+// Cursor implements desktop.Cursorable.
+func (c *Card) Cursor() desktop.Cursor { return desktop.PointerCursor }
+
+// CreateRenderer implements fyne.Widget.
+func (c *Card) CreateRenderer() fyne.WidgetRenderer {
+	c.surface = on(c.ground)
+	return c.surface.drawn(c.paint, c.place, func() fyne.Size {
+		return fyne.NewSize(220, c.HeightFor(max(220, c.Size().Width)))
+	})
+}
+
+// HeightFor is the height that the card needs at a width.
+func (c *Card) HeightFor(width float32) float32 {
+	return c.arrange(width, false)
+}
+
+func (c *Card) paint() {
+	p := look.Current()
+	fill, stroke := noColour, noColour
+	switch {
+	case c.state.Open:
+		fill, stroke = p.Card, p.Hairline
+	case c.hovered:
+		fill = p.Hover
+	}
+	setFrame(c.frame, fill, stroke, 1)
+	setIcon(c.level, c.state.Level.Shape())
+	setText(c.word, c.state.Word, p.Level(c.state.Level))
+	setText(c.group, c.state.Group, p.Quiet)
+	c.primary.SetText(c.state.Primary)
+	c.secondary.SetText(c.state.Secondary)
+	show(c.primary, c.state.Open && c.state.Primary != "")
+	show(c.secondary, c.state.Open && c.state.Secondary != "")
+	c.paintRing(c.ring, p)
+}
+
+func (c *Card) place(size fyne.Size) {
+	put(c.frame, cardMargin, 1, size.Width-2*cardMargin, size.Height-2)
+	put(c.ring, cardMargin, 1, size.Width-2*cardMargin, size.Height-2)
+	put(c.level, cardMargin+10, cardTop+1, 14, 14)
+	look.At(c.word, cardText, cardTop+13)
+	room := size.Width - cardMargin - 10 - cardText - look.Width(c.word, c.word.Text) - 10
+	setText(c.group, look.Fit(c.group, c.state.Group, room), look.Current().Quiet)
+	look.EndingAt(c.group, size.Width-cardMargin-10, cardTop+13)
+	c.arrange(size.Width, true)
+	c.gather()
+}
+
+// arrange goes down the card and returns its height; with move it also puts
+// the parts where they belong.
+func (c *Card) arrange(width float32, move bool) float32 {
+	p := look.Current()
+	room := width - cardText - cardMargin - 10
+	y := cardTop + 20
+	flow := func(l *lines, text string, ink colour) {
+		height := l.height(text, room)
+		if move {
+			l.set(text, room, ink, cardText, y)
+		}
+		y += height
+	}
+	found, why := c.state.Found, c.state.Why
+	if !c.state.Open {
+		found, why = "", ""
+	}
+	flow(c.sentence, c.state.Sentence, p.Ink)
+	flow(c.found, found, p.Ink)
+	flow(c.why, why, p.Quiet)
+	if c.state.Open && (c.state.Primary != "" || c.state.Secondary != "") {
+		y = c.arrangeButtons(y+6, room, move)
+	}
+	return y + 9
+}
+
+// arrangeButtons sets the two side by side, or under each other when narrow.
+func (c *Card) arrangeButtons(y, room float32, move bool) float32 {
+	first, second := c.primary.least(), c.secondary.least()
+	if c.state.Primary == "" {
+		first.Width = -8
+	}
+	x := cardText
+	below := c.state.Primary != "" && c.state.Secondary != "" && first.Width+8+second.Width > room
+	if move && c.state.Primary != "" {
+		put(c.primary, x, y, min(first.Width, room), ButtonHeight)
+	}
+	if below {
+		y += ButtonHeight + 6
+	} else {
+		x += first.Width + 8
+	}
+	if move && c.state.Secondary != "" {
+		put(c.secondary, x, y, min(second.Width, room), ButtonHeight)
+	}
+	return y + ButtonHeight
+}
+
+func (c *Card) gather() {
+	objects := []fyne.CanvasObject{c.ground, c.frame, c.level, c.word, c.group}
+	for _, l := range []*lines{c.sentence, c.found, c.why} {
+		for _, t := range l.shown {
+			objects = append(objects, t)
+		}
+	}
+	c.surface.objects = append(objects, c.primary, c.secondary, c.ring)
+}
+
+// lines are texts under each other that keep their objects.
+type lines struct {
+	make   func(string) *canvas.Text
+	pitch  float32
+	sample *canvas.Text
+	all    []*canvas.Text
+	shown  []*canvas.Text
+
+	text   string // what was wrapped last, and how
+	room   float32
+	broken []string
+}
+
+func newLines(make func(string) *canvas.Text, pitch float32) *lines {
+	return &lines{make: make, pitch: pitch, sample: make("")}
+}
+
+func (l *lines) wrap(text string, room float32) []string {
+	if l.text != text || l.room != room {
+		l.text, l.room, l.broken = text, room, nil
+		if text != "" {
+			l.broken = look.Wrap(l.sample, text, room)
+		}
+	}
+	return l.broken
+}
+
+func (l *lines) height(text string, room float32) float32 {
+	return float32(len(l.wrap(text, room))) * l.pitch
+}
+
+func (l *lines) set(text string, room float32, ink colour, x, y float32) {
+	broken := l.wrap(text, room)
+	for len(l.all) < len(broken) {
+		l.all = append(l.all, l.make(""))
+	}
+	l.shown = l.all[:len(broken)]
+	for i, s := range broken {
+		setText(l.all[i], s, ink)
+		look.At(l.all[i], x, y+l.pitch-4+float32(i)*l.pitch)
+	}
+}

@@ -1,0 +1,71 @@
+package controls
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+
+	"grainwise/ui/look"
+)
+
+// LineItem is a line of a list to cut, 30 high: how many, what, how large.
+type LineItem struct {
+	press
+	count, name, size string
+	chosen            bool
+
+	ground, line, bar, ring *canvas.Rectangle
+	texts                   [3]*canvas.Text
+}
+
+// NewLineItem makes an empty line.
+func NewLineItem() *LineItem {
+	l := &LineItem{ground: box(), line: box(), bar: box(), ring: ring(),
+		texts: [3]*canvas.Text{look.Body(""), look.Body(""), look.Body("")}}
+	l.is(l)
+	return l
+}
+
+// Set shows other words; chosen draws the accent bar and wash.
+func (l *LineItem) Set(count, name, size string, chosen bool) {
+	if l.count != count || l.name != name || l.size != size || l.chosen != chosen {
+		l.count, l.name, l.size, l.chosen = count, name, size, chosen
+		l.Refresh()
+	}
+}
+
+// CreateRenderer implements fyne.Widget.
+func (l *LineItem) CreateRenderer() fyne.WidgetRenderer {
+	return on(l.ground, l.line, l.bar, l.texts[0], l.texts[1], l.texts[2], l.ring).drawn(l.paint, l.place,
+		func() fyne.Size { return fyne.NewSize(200, LineHeight) })
+}
+
+func (l *LineItem) paint() {
+	p := look.Current()
+	fill := noColour
+	switch {
+	case l.chosen:
+		fill = p.Wash
+	case l.hovered:
+		fill = p.Hover
+	}
+	setFill(l.ground, fill)
+	setFill(l.line, p.Hairline)
+	setFill(l.bar, p.Accent)
+	show(l.bar, l.chosen)
+	setText(l.texts[0], l.count, p.Quiet)
+	setText(l.texts[2], l.size, p.Ink)
+	setText(l.texts[1], l.name, p.Ink)
+	l.paintRing(l.ring, p)
+}
+
+func (l *LineItem) place(size fyne.Size) {
+	base := size.Height/2 + 5
+	put(l.line, 10, 0, size.Width-20, 1)
+	put(l.bar, 0, 0, 3, size.Height)
+	put(l.ring, 3, 2, size.Width-6, size.Height-3)
+	look.EndingAt(l.texts[0], 30, base)
+	look.EndingAt(l.texts[2], size.Width-10, base)
+	room := size.Width - 38 - 10 - 10 - look.Width(l.texts[2], l.size)
+	setText(l.texts[1], look.Fit(l.texts[1], l.name, room), look.Current().Ink)
+	look.At(l.texts[1], 38, base)
+}

@@ -1,0 +1,148 @@
+package controls
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"grainwise/assets/words"
+	"grainwise/ui/look"
+)
+
+// Origin is where a value comes from.
+type Origin int
+
+// Given values cannot be automatic; the other three can.
+const (
+	Given Origin = iota
+	Auto
+	Typed
+	Measured
+)
+
+// Returns says whether a value of this origin can be given back to automatic.
+func (o Origin) Returns() bool { return o == Typed || o == Measured }
+
+func (o Origin) word() string {
+	switch o {
+	case Auto:
+		return words.Say("state.auto")
+	case Typed:
+		return words.Say("state.typed")
+	case Measured:
+		return words.Say("state.measured")
+	}
+	return ""
+}
+
+// StatePill says where a value comes from. A typed or measured one is framed
+// and turns to "→ auto" under the pointer; a click gives the value back.
+type StatePill struct {
+	widget.BaseWidget
+	// OnAuto is called on a click where the value can go back.
+	OnAuto func()
+	// OnHover is told when the pointer comes and goes.
+	OnHover func(bool)
+
+	origin        Origin
+	tips          *Tips
+	tip           string
+	hovered       bool
+	ground, frame *canvas.Rectangle
+	word          *canvas.Text
+}
+
+// NewStatePill makes a pill for a given value; tips may be nil.
+func NewStatePill(tips *Tips) *StatePill {
+	p := &StatePill{tips: tips, ground: box(), frame: box(), word: look.Caption("")}
+	p.frame.CornerRadius = 9
+	p.ExtendBaseWidget(p)
+	return p
+}
+
+// Set shows an origin and keeps the sentence for the tooltip.
+func (p *StatePill) Set(origin Origin, tip string) {
+	if p.origin == origin && p.tip == tip {
+		return
+	}
+	p.origin, p.tip = origin, tip
+	p.Refresh()
+}
+
+// Word is the text on show.
+func (p *StatePill) Word() string {
+	if p.hovered && p.origin.Returns() {
+		return words.Say("state.back")
+	}
+	return p.origin.word()
+}
+
+// Tapped implements fyne.Tappable.
+func (p *StatePill) Tapped(*fyne.PointEvent) {
+	if !p.origin.Returns() {
+		return
+	}
+	if p.tips != nil {
+		p.tips.Out(p)
+	}
+	call(p.OnAuto)
+}
+
+// MouseIn implements desktop.Hoverable.
+func (p *StatePill) MouseIn(*desktop.MouseEvent) {
+	p.hovered = true
+	p.Refresh()
+	if p.tips != nil && p.tip != "" && p.origin != Given {
+		p.tips.Over(p, p.tip)
+	}
+	tell(p.OnHover, true)
+}
+
+// MouseMoved implements desktop.Hoverable.
+func (p *StatePill) MouseMoved(*desktop.MouseEvent) {}
+
+// MouseOut implements desktop.Hoverable.
+func (p *StatePill) MouseOut() {
+	p.hovered = false
+	p.Refresh()
+	if p.tips != nil {
+		p.tips.Out(p)
+	}
+	tell(p.OnHover, false)
+}
+
+// Cursor implements desktop.Cursorable.
+func (p *StatePill) Cursor() desktop.Cursor {
+	if p.origin.Returns() {
+		return desktop.PointerCursor
+	}
+	return desktop.DefaultCursor
+}
+
+// CreateRenderer implements fyne.Widget.
+func (p *StatePill) CreateRenderer() fyne.WidgetRenderer {
+	return on(p.ground, p.frame, p.word).drawn(p.paint, p.place,
+		func() fyne.Size { return fyne.NewSize(pillWidth, 24) })
+}
+
+func (p *StatePill) paint() {
+	pal := look.Current()
+	framed := p.origin.Returns()
+	show(p.frame, framed)
+	switch {
+	case framed && p.hovered:
+		setFrame(p.frame, pal.Card, pal.Accent, 1)
+		setText(p.word, p.Word(), pal.Accent)
+	case framed:
+		setFrame(p.frame, pal.Card, pal.Ruled, 1)
+		setText(p.word, p.Word(), pal.Ink)
+	default:
+		setText(p.word, p.Word(), pal.Quiet)
+	}
+}
+
+func (p *StatePill) place(size fyne.Size) {
+	put(p.frame, 0, size.Height/2-9, size.Width, 18)
+	look.Amid(p.word, 0, size.Width, size.Height/2+4)
+}

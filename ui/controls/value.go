@@ -1,0 +1,384 @@
+package controls
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"grainwise/ui/look"
+)
+
+const (
+	unitWidth  = float32(24) // from the number's right end to the field's
+	valueBase  = float32(18) // baseline in a row
+	valueRule  = float32(24)
+	editHeight = float32(24)
+)
+
+// ValueState is what a value field shows at rest.
+type ValueState struct {
+	Text, Unit string
+	Bold       bool // decided by the maker
+	Quiet      bool // automatic
+}
+
+// ValueField is a number over a ruled line. A click or the Tab key puts an
+// entry in its place: Enter takes the text and stays, Esc puts the old one
+// back, ↑ and ↓ step, leaving takes what was changed.
+type ValueField struct {
+	widget.BaseWidget
+	// OnText is asked about every change while typing: how the text is
+	// understood ("= 209.5 mm", or nothing to say) and what is wrong with it. An
+	// unfinished text is not wrong.
+	OnText func(text string) (understood, problem string)
+	// OnTake is given the finished text and says what is wrong with it; then the
+	// last value stays.
+	OnTake func(text string) (problem string)
+	// OnProblem is told what is wrong; an empty text when nothing is any more.
+	OnProblem func(string)
+	// OnStep is ↑ and ↓: so many steps.
+	OnStep func(n int)
+	// OnAuto is Ctrl+Backspace; nil where the value cannot be automatic.
+	OnAuto func()
+	// OnHover and OnFocus are told when pointer and focus come and go.
+	OnHover, OnFocus func(bool)
+
+	state        ValueState
+	tips         *Tips
+	face         *valueFace
+	entry        *valueEntry
+	swap         fyne.CanvasObject // the entry in its theme
+	surface      *surface
+	ground, rule *canvas.Rectangle
+	unit         *canvas.Text
+	changed      bool // the entry holds something not yet taken
+	writing      bool // the text is set by us, not typed
+	problem      string
+}
+
+// NewValueField makes an empty field; tips shows the bubbles and may be nil.
+func NewValueField(tips *Tips) *ValueField {
+	v := &ValueField{tips: tips, ground: box(), rule: box(), unit: look.Caption("")}
+	v.face = newValueFace(v)
+	v.ExtendBaseWidget(v)
+	return v
+}
+
+// SetState shows another value. An open entry is rewritten when the text
+// differs from the last, for the maker's half-typed text is then out of date.
+func (v *ValueField) SetState(state ValueState) {
+	if v.state == state {
+		return
+	}
+	other := v.state.Text != state.Text
+	v.state = state
+	if other {
+		v.report("")
+		v.write()
+	}
+	v.Refresh()
+	v.face.Refresh()
+}
+
+// Editing says whether the entry is open.
+func (v *ValueField) Editing() bool { return v.swap != nil && v.swap.Visible() }
+
+// Edit opens the entry with everything selected, and focuses it.
+func (v *ValueField) Edit() { focus(v.face, v) }
+
+// open swaps the entry in.
+func (v *ValueField) open() {
+	if v.entry == nil {
+		v.entry = newValueEntry(v)
+		v.swap = container.NewThemeOverride(v.entry, tight())
+		v.surface.objects = append(v.surface.objects, v.swap)
+	}
+	if !v.changed {
+		v.write()
+	}
+	v.face.Hide()
+	v.swap.Show()
+	v.Refresh()
+}
+
+// close swaps the drawn number in again. What is still wrong stays said, but
+// the number shown is the last good one.
+func (v *ValueField) close() {
+	v.swap.Hide()
+	v.face.Show()
+	v.bubble("")
+	v.Refresh()
+}
+
+func (v *ValueField) left() {
+	if v.changed {
+		v.take()
+	}
+	v.changed = false
+	v.close()
+}
+
+// take offers the text and says whether it was accepted.
+func (v *ValueField) take() bool {
+	problem := ""
+	if v.OnTake != nil {
+		problem = v.OnTake(v.entry.Text)
+	}
+	v.report(problem)
+	if problem != "" {
+		return false
+	}
+	v.write()
+	return true
+}
+
+// write puts the value's text into the entry and selects it.
+func (v *ValueField) write() {
+	v.changed = false
+	if v.entry == nil {
+		return
+	}
+	v.bubble("")
+	v.writing = true
+	v.entry.SetText(v.state.Text)
+	v.entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+	v.writing = false
+}
+
+func (v *ValueField) typed(text string) {
+	if v.writing {
+		return
+	}
+	v.changed = true
+	if v.OnText == nil {
+		return
+	}
+	understood, problem := v.OnText(text)
+	v.bubble(understood)
+	v.report(problem)
+}
+
+func (v *ValueField) report(problem string) {
+	if v.problem != problem {
+		v.problem = problem
+		tell(v.OnProblem, problem)
+	}
+}
+
+func (v *ValueField) bubble(text string) {
+	if v.tips != nil {
+		v.tips.Say(v, text)
+	}
+}
+
+func (v *ValueField) step(n int) {
+	if v.changed && !v.take() {
+		return
+	}
+	tell(v.OnStep, n)
+}
+
+// giveBack is Ctrl+Backspace: whatever stands in the entry, it shows the value
+// afterwards.
+func (v *ValueField) giveBack() {
+	if v.OnAuto == nil {
+		return
+	}
+	v.report("")
+	v.changed = false
+	v.OnAuto()
+	if v.Editing() {
+		v.write()
+	}
+}
+
+// CreateRenderer implements fyne.Widget.
+func (v *ValueField) CreateRenderer() fyne.WidgetRenderer {
+	v.surface = on(v.ground, v.rule, v.unit, v.face)
+	return v.surface.drawn(v.paint, v.place, func() fyne.Size { return fyne.NewSize(70, 28) })
+}
+
+func (v *ValueField) paint() {
+	p := look.Current()
+	setText(v.unit, v.state.Unit, p.Quiet)
+	setFill(v.rule, p.Ruled)
+	show(v.rule, !v.Editing())
+}
+
+func (v *ValueField) place(size fyne.Size) {
+	put(v.rule, 0, valueRule, size.Width, 1)
+	look.EndingAt(v.unit, size.Width, valueBase)
+	put(v.face, 0, 0, size.Width, size.Height)
+	if v.swap != nil {
+		put(v.swap, -8, 2, size.Width-unitWidth+14, editHeight)
+	}
+}
+
+// UndoInField undoes inside a focused value field that holds untaken text, and
+// says whether it did: the window's own Ctrl+Z must ask it first.
+func UndoInField(focused fyne.Focusable) bool {
+	e, ok := focused.(*valueEntry)
+	if !ok || !e.field.changed {
+		return false
+	}
+	e.Undo()
+	if e.Text == e.field.state.Text {
+		e.field.changed = false
+	}
+	return true
+}
+
+// tight is the theme in use with entries low enough for a row.
+func tight() fyne.Theme {
+	if t, ok := fyne.CurrentApp().Settings().Theme().(look.Theme); ok {
+		t.Tight = true
+		return t
+	}
+	return look.Theme{Tight: true}
+}
+
+// valueFace is the number at rest; it takes clicks and the Tab key.
+type valueFace struct {
+	widget.BaseWidget
+	field  *ValueField
+	ground *canvas.Rectangle
+	number *canvas.Text
+}
+
+func newValueFace(field *ValueField) *valueFace {
+	f := &valueFace{field: field, ground: box(), number: look.Body("")}
+	f.ExtendBaseWidget(f)
+	return f
+}
+
+// Tapped implements fyne.Tappable.
+func (f *valueFace) Tapped(*fyne.PointEvent) { focus(f, f) }
+
+// FocusGained implements fyne.Focusable.
+func (f *valueFace) FocusGained() {
+	c := canvasOf(f.field)
+	if c == nil {
+		return
+	}
+	f.field.open()
+	c.Focus(f.field.entry)
+}
+
+// FocusLost implements fyne.Focusable.
+func (f *valueFace) FocusLost() {}
+
+// TypedRune implements fyne.Focusable.
+func (f *valueFace) TypedRune(rune) {}
+
+// TypedKey implements fyne.Focusable.
+func (f *valueFace) TypedKey(key *fyne.KeyEvent) { handOn(f, key) }
+
+// MouseIn implements desktop.Hoverable.
+func (f *valueFace) MouseIn(*desktop.MouseEvent) { tell(f.field.OnHover, true) }
+
+// MouseMoved implements desktop.Hoverable.
+func (f *valueFace) MouseMoved(*desktop.MouseEvent) {}
+
+// MouseOut implements desktop.Hoverable.
+func (f *valueFace) MouseOut() { tell(f.field.OnHover, false) }
+
+// Cursor implements desktop.Cursorable.
+func (f *valueFace) Cursor() desktop.Cursor { return desktop.TextCursor }
+
+// CreateRenderer implements fyne.Widget.
+func (f *valueFace) CreateRenderer() fyne.WidgetRenderer {
+	return on(f.ground, f.number).drawn(f.paint, f.place, func() fyne.Size { return fyne.NewSize(70, 28) })
+}
+
+func (f *valueFace) paint() {
+	p := look.Current()
+	ink := p.Ink
+	if f.field.state.Quiet {
+		ink = p.Quiet
+	}
+	setBold(f.number, f.field.state.Bold)
+	setText(f.number, look.Fit(f.number, f.field.state.Text, max(60, f.Size().Width-unitWidth+8)), ink)
+}
+
+func (f *valueFace) place(size fyne.Size) {
+	look.EndingAt(f.number, size.Width-unitWidth, valueBase)
+}
+
+// valueEntry is the toolkit's entry with the keys of a value.
+type valueEntry struct {
+	widget.Entry
+	field *ValueField
+}
+
+func newValueEntry(field *ValueField) *valueEntry {
+	e := &valueEntry{field: field}
+	e.ExtendBaseWidget(e)
+	e.OnChanged = field.typed
+	return e
+}
+
+// TypedKey implements fyne.Focusable.
+func (e *valueEntry) TypedKey(key *fyne.KeyEvent) {
+	n := 1
+	if shiftHeld() {
+		n = pageSteps
+	}
+	switch key.Name {
+	case fyne.KeyReturn, fyne.KeyEnter:
+		e.field.take()
+	case fyne.KeyEscape:
+		e.field.report("")
+		e.field.write()
+	case fyne.KeyUp:
+		e.field.step(n)
+	case fyne.KeyDown:
+		e.field.step(-n)
+	case fyne.KeyPageUp:
+		e.field.step(pageSteps)
+	case fyne.KeyPageDown:
+		e.field.step(-pageSteps)
+	case fyne.KeyF1, fyne.KeyF2, fyne.KeyF3, fyne.KeyF4, fyne.KeyF5, fyne.KeyF6,
+		fyne.KeyF7, fyne.KeyF8, fyne.KeyF9, fyne.KeyF10, fyne.KeyF11, fyne.KeyF12:
+		handOn(e, key)
+	default:
+		e.Entry.TypedKey(key)
+	}
+}
+
+// TypedShortcut implements fyne.Shortcutable.
+func (e *valueEntry) TypedShortcut(s fyne.Shortcut) {
+	if givesBack(s) {
+		e.field.giveBack()
+		return
+	}
+	if own, ok := s.(*desktop.CustomShortcut); ok && !movesByWord(own) {
+		handOnShortcut(e, s)
+		return
+	}
+	e.Entry.TypedShortcut(s)
+}
+
+// movesByWord says whether the entry itself has a use for a shortcut.
+func movesByWord(s *desktop.CustomShortcut) bool {
+	switch s.KeyName {
+	case fyne.KeyLeft, fyne.KeyRight, fyne.KeyBackspace, fyne.KeyDelete:
+		return true
+	}
+	return false
+}
+
+// FocusGained implements fyne.Focusable: also when the whole window comes back.
+func (e *valueEntry) FocusGained() {
+	e.field.open()
+	e.Entry.FocusGained()
+	tell(e.field.OnFocus, true)
+}
+
+// FocusLost implements fyne.Focusable.
+func (e *valueEntry) FocusLost() {
+	e.Entry.FocusLost()
+	e.field.left()
+	tell(e.field.OnFocus, false)
+}
