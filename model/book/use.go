@@ -1,0 +1,88 @@
+package book
+
+import (
+	"math"
+
+	"grainwise/model/measure"
+	"grainwise/model/stock"
+)
+
+// computeUse is what one book takes from the shelf: shares of whole sheets of
+// one kind of piece each, nothing added for spoilage.
+func computeUse(r Resolved, b Book) SheetUse {
+	size := folioSize(r)
+	use := SheetUse{
+		FoliosASheet: r.PaperSheet().Yield(size.height, size.width, r.Paper.Turned).Total,
+		FoliosTurned: r.PaperSheet().Yield(size.height, size.width, !r.Paper.Turned).Total,
+	}
+	if use.FoliosASheet > 0 {
+		use.SheetsABook = float64(r.Sections.Count*r.Sections.Folios) / float64(use.FoliosASheet)
+	}
+	use.Cost, use.Priced = computeCost(r, b)
+	return use
+}
+
+// computeCost adds the price of every part's share of its sheet or roll; it is
+// not priced where a price is missing, a piece does not fit, or currencies mix.
+func computeCost(r Resolved, b Book) (measure.Money, bool) {
+	sum, currency := 0.0, ""
+	for _, p := range b.Parts {
+		m, turned := r.materialOf(p.ID)
+		units, ok := unitsOf(r, m, p, turned)
+		if !ok || m.Price.Amount.Currency == "" {
+			return measure.Money{}, false
+		}
+		if currency != "" && currency != m.Price.Amount.Currency {
+			return measure.Money{}, false
+		}
+		currency = m.Price.Amount.Currency
+		sum += units * float64(m.Price.Amount.Minor)
+	}
+	if math.IsNaN(sum) || sum > 1e15 {
+		return measure.Money{}, false
+	}
+	return measure.Money{Minor: int64(math.Round(sum)), Currency: currency}, true
+}
+
+// materialOf is the material that a part is cut from, and whether it is turned.
+func (r Resolved) materialOf(id PartID) (stock.Material, bool) {
+	switch id {
+	case PartFolio:
+		return r.Stock.Paper, r.Paper.Turned
+	case PartInterleaf:
+		return r.Stock.Interleaf, false
+	case PartLiner:
+		return r.Stock.Liner, r.Liner.Turned
+	case PartBoard:
+		return r.Stock.Board, r.Board.Turned
+	case PartCovering:
+		return r.Stock.Covering, r.Covering.Turned
+	}
+	return r.spineStock(), false
+}
+
+// unitsOf is how many sheets, or metres of roll, a part takes; false where it
+// does not fit.
+func unitsOf(r Resolved, m stock.Material, p Part, turned bool) (float64, bool) {
+	if m.RollWidth > 0 {
+		return rollMetres(m, p, turned)
+	}
+	yield := r.sheetOf(m).Yield(p.Height, p.Width, turned).Total
+	if yield == 0 {
+		return 0, false
+	}
+	return float64(p.Count) / float64(yield), true
+}
+
+// rollMetres cuts pieces side by side across a roll whose grain runs along it.
+func rollMetres(m stock.Material, p Part, turned bool) (float64, bool) {
+	along, across := p.Height, p.Width
+	if turned {
+		along, across = across, along
+	}
+	if across <= 0 || across > m.RollWidth {
+		return 0, false
+	}
+	side := int64(m.RollWidth / across)
+	return float64(p.Count) * along.MM() / 1000 / float64(side), true
+}
