@@ -18,7 +18,7 @@ var exactly = rounding{asIs, asIs, asIs}
 // 0.5 mm or 1/32 in, covering up to 1 mm or 1/16 in (arithmetic.md).
 func toCut(system measure.System) rounding {
 	fine, coarse := measure.Millimetre/2, measure.Millimetre
-	if system == measure.Inch {
+	if system == measure.Imperial {
 		fine, coarse = measure.Inches(1.0/32), measure.Inches(1.0/16)
 	}
 	return rounding{

@@ -147,12 +147,12 @@ func (p Param) admitNumber(v Value) error {
 	if whole && n >= p.Min && n <= p.Max { // false for NaN
 		return nil
 	}
-	return p.wrong(p.Text(v, p.Style(measure.Millimetres)))
+	return p.wrong(p.Text(v, p.Style(measure.Metric)))
 }
 
 // wrong is the error for a text that does not fit.
 func (p Param) wrong(text string) *ValueError {
-	return &ValueError{p.Key, text, p.Wanted(measure.Millimetres)}
+	return &ValueError{p.Key, text, p.Wanted(measure.Metric)}
 }
 
 // Wanted says in words what the parameter takes.

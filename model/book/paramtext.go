@@ -8,7 +8,6 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/measure"
-	"grainwise/model/stock"
 )
 
 // Label is the parameter's full name.
@@ -26,7 +25,7 @@ func (g Group) Label() string { return words.Say("group." + string(g)) }
 // Style is how the parameter's lengths are shown: fine things in decimals,
 // the rest of the inches in fractions.
 func (p Param) Style(system measure.System) measure.Style {
-	if system == measure.Millimetres {
+	if system == measure.Metric {
 		return measure.Style{System: system, Decimals: 3}
 	}
 	if p.StepInch > 0 && p.StepInch < 1.0/64 {
@@ -69,7 +68,7 @@ func (p Param) Unit(system measure.System) string {
 	case KindLength, KindThread:
 		return words.Say("unit." + system.String())
 	case KindGrammage:
-		return words.Say("unit.grammage")
+		return words.Say("unit.gsm")
 	case KindAngle:
 		return words.Say("unit.degree")
 	}
@@ -123,7 +122,7 @@ func (p Param) parseNumber(text string) (Value, error) {
 	text = strings.TrimRight(strings.Replace(text, ",", ".", 1), " °×")
 	n, err := strconv.ParseFloat(text, 64)
 	if err != nil || math.IsInf(n, 0) || math.IsNaN(n) {
-		return Value{}, errors.New(p.Wanted(measure.Millimetres))
+		return Value{}, errors.New(p.Wanted(measure.Metric))
 	}
 	return NumberValue(n), nil
 }
@@ -147,9 +146,4 @@ func (p Param) wordList() string {
 func round(v float64, decimals int) float64 {
 	scale := math.Pow(10, float64(decimals))
 	return math.Round(v*scale) / scale
-}
-
-// grains are the words of a grain parameter.
-func grains() []stock.Grain {
-	return []stock.Grain{stock.LongGrain, stock.ShortGrain, stock.NoGrain, stock.UntestedGrain}
 }

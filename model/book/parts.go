@@ -45,7 +45,7 @@ func piece(id PartID, m stock.Material, count int, size face, turned bool) Part 
 // one orientation that puts it along the height, unless the piece is turned.
 func grainRun(grain stock.Grain, turned bool) GrainRun {
 	switch {
-	case grain == stock.NoGrain:
+	case grain == stock.None:
 		return NoGrain
 	case grain == stock.Untested:
 		return Untested

@@ -71,7 +71,7 @@ func word[T ~string](key string, at func(*Decisions) *T, all ...T) Param {
 
 func autoGrain(key string, at func(*Decisions) *Choice[stock.Grain], material func(*Materials) *stock.Material) Param {
 	return Param{
-		Key: key, Kind: KindWord, Words: plain(grains()), Derivable: true,
+		Key: key, Kind: KindWord, Words: plain(stock.Grains()), Derivable: true,
 		standard: [2]Value{AutoValue, AutoValue},
 		get:      func(d *Decisions) Value { return fromChoice(*at(d), WordValue[stock.Grain]) },
 		set:      func(d *Decisions, v Value) { *at(d) = toChoice(v, stock.Grain(v.Word)) },

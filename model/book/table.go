@@ -191,9 +191,9 @@ func system(key string, at func(*Decisions) *measure.System) Param {
 		standard: [2]Value{WordValue("mm"), WordValue("inch")},
 		get:      func(d *Decisions) Value { return WordValue(at(d).String()) },
 		set: func(d *Decisions, v Value) {
-			*at(d) = measure.Millimetres
+			*at(d) = measure.Metric
 			if v.Word == "inch" {
-				*at(d) = measure.Inch
+				*at(d) = measure.Imperial
 			}
 		},
 	}
