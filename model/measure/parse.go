@@ -63,20 +63,26 @@ func number(m []string) (*big.Rat, string) {
 	case denominator == "" && digits+decimals == "":
 		return nil, "measure.want.length"
 	case denominator == "":
-		value, _ := new(big.Rat).SetString("0" + digits + "." + decimals + "0")
-		return value, ""
+		return ratio(digits+decimals, "1"+strings.Repeat("0", len(decimals))), ""
 	case strings.HasPrefix(denominator, "0"):
 		return nil, "measure.want.denominator"
 	}
-	value, _ := new(big.Rat).SetString(numerator + "/" + denominator)
+	value := ratio(numerator, denominator)
 	if whole == "" {
 		return value, ""
 	}
 	if value.Cmp(big.NewRat(1, 1)) >= 0 {
 		return nil, "measure.want.properFraction"
 	}
-	add, _ := new(big.Rat).SetString(whole)
-	return value.Add(value, add), ""
+	return value.Add(value, ratio(whole, "1")), ""
+}
+
+// ratio is numerator/denominator, both plain figures that count in tens whatever
+// they begin with; the denominator does not begin with 0.
+func ratio(numerator, denominator string) *big.Rat {
+	a, _ := new(big.Int).SetString(numerator, 10)
+	b, _ := new(big.Int).SetString(denominator, 10)
+	return new(big.Rat).SetFrac(a, b)
 }
 
 // roundRat returns the nearest whole number, halves going away from nought, and

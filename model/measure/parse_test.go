@@ -17,6 +17,7 @@ func TestReadsEveryForm(t *testing.T) {
 		"187.3 mm": MM(187.3), "187.3mm": MM(187.3), "18.7 cm": MM(187), "18,7 CM": MM(187), "1 m": MM(1000),
 		"250 µm": MM(0.25), "250 um": MM(0.25), "18. mm": MM(18), "0": 0, "0 mm": 0,
 		"-1.5 mm": MM(-1.5), "−1.5 mm": MM(-1.5), "-1/4": Inches(-0.25), "-7-3/8": MM(-187.325), "-⅜": MM(-9.525),
+		"010/16": Inches(0.625), "08/16": Inches(0.5), "07 010/16": Inches(7.625), "008": Inches(8), // tens, never eights
 		"9223372036854.775807 mm": limit, "0.0000004 mm": 0, "0.0000005 mm": 1,
 	} {
 		got, err := ParseLength(text, Imperial)

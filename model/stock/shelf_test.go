@@ -9,7 +9,6 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"grainwise/assets"
 	"grainwise/model/measure"
 )
 
@@ -200,11 +199,6 @@ func TestTwoOfOneNameAreRefused(t *testing.T) {
 }
 
 func FuzzShelf(f *testing.F) {
-	data, err := assets.Files.ReadFile("stock.json")
-	if err != nil {
-		f.Fatal(err)
-	}
-	f.Add(data)
 	f.Add([]byte(`{"materials":[{"kind":"adhesive","name":"A","adhesive":{"wetSpread":1,"dryShare":1}}]}`))
 	one, err := json.Marshal(Shelf{[]Material{sound()}})
 	if err != nil {
