@@ -2,8 +2,12 @@ package measure
 
 import (
 	"errors"
+	"math"
+	"strconv"
 	"strings"
 	"testing"
+
+	"pgregory.net/rapid"
 )
 
 // Every form that the arithmetic notes list, each worth 7 3/8 in or a part.
@@ -25,6 +29,31 @@ func TestReadsEveryForm(t *testing.T) {
 			t.Errorf("%q: %s mm, %v; want %s", text, FileForm(got), err, FileForm(want))
 		}
 	}
+}
+
+// The value against floating point: figures as a person may write them, with
+// noughts before and any sign between.
+func TestReadsTheValueThatIsWritten(t *testing.T) {
+	figures := func(t *rapid.T, name string, least, most int) (string, float64) {
+		n := rapid.IntRange(least, most).Draw(t, name)
+		return strings.Repeat("0", rapid.IntRange(0, 2).Draw(t, name+" noughts")) + strconv.Itoa(n), float64(n)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		whole, w := figures(t, "whole", 0, 200)
+		denominator := rapid.IntRange(1, 128).Draw(t, "denominator")
+		numerator, n := figures(t, "numerator", 0, denominator-1)
+		between := rapid.SampledFrom([]string{" ", "-", "\u00a0", "  "}).Draw(t, "between")
+		for text, want := range map[string]float64{
+			whole + between + numerator + "/" + strconv.Itoa(denominator): w + n/float64(denominator),
+			numerator + "/" + strconv.Itoa(denominator):                   n / float64(denominator),
+			whole + "," + numerator:                                       w + n/math.Pow10(len(numerator)),
+		} {
+			got, err := ParseLength(text, Imperial)
+			if err != nil || max(got-Inches(want), Inches(want)-got) > Nanometre {
+				t.Fatalf("%q: %v in, %v; want %v", text, got.Inches(), err, want)
+			}
+		}
+	})
 }
 
 func TestABareNumberTakesTheSystem(t *testing.T) {

@@ -146,6 +146,50 @@ func TestLengthIsAJSONNumber(t *testing.T) {
 	}
 }
 
+func TestGridIsWhatAStyleTellsApart(t *testing.T) {
+	for _, c := range []struct {
+		style Style
+		want  Length
+	}{
+		{Style{Decimals: 1}, MM(0.1)}, {Style{}, MM(1)}, {Style{Decimals: 9}, 1},
+		{Style{System: Imperial, Denominator: 64}, 396_875}, {Style{System: Imperial, Denominator: 100}, 396_875},
+		{Style{System: Imperial, Decimals: 3}, Inch / 1000},
+	} {
+		if got := c.style.Grid(); got != c.want {
+			t.Errorf("%+v: %d nm, want %d", c.style, got, c.want)
+		}
+		if text := c.style.Format(c.want); text == "0" || text == c.style.Format(2*c.want) {
+			t.Errorf("%+v does not tell its grid apart: %s", c.style, text)
+		}
+	}
+}
+
+func TestTextFormsInJSON(t *testing.T) {
+	type kept struct {
+		Price  Money
+		Day    Date
+		System System
+	}
+	const want = `{"Price":"12.31 EUR","Day":"2026-03-01","System":"inch"}`
+	data, err := json.Marshal(kept{Money{1231, "EUR"}, Date{2026, 3, 1}, Imperial})
+	if err != nil || string(data) != want {
+		t.Fatalf("%s, %v", data, err)
+	}
+	var back kept
+	if err := json.Unmarshal(data, &back); err != nil || back != (kept{Money{1231, "EUR"}, Date{2026, 3, 1}, Imperial}) {
+		t.Fatalf("%+v, %v", back, err)
+	}
+	for _, text := range []string{`{"Price":"12"}`, `{"Day":"March"}`, `{"System":"ell"}`} {
+		if err := json.Unmarshal([]byte(text), &back); err == nil {
+			t.Errorf("%s is read", text)
+		}
+	}
+	var l Length = 5
+	if err := json.Unmarshal([]byte("null"), &l); err != nil || l != 5 {
+		t.Errorf("null makes %d, %v", l, err)
+	}
+}
+
 func TestSystemNames(t *testing.T) {
 	for _, s := range []System{Metric, Imperial} {
 		if back, err := ParseSystem(s.String()); err != nil || back != s {

@@ -126,34 +126,51 @@ func sound() Material {
 	}
 }
 
+func glue() Material {
+	return Material{Kind: Adhesive, Name: "Sticky", Adhesive: &AdhesiveFacts{WetSpread: 100, DryShare: 0.5}}
+}
+
 func TestValidateNamesThePlace(t *testing.T) {
-	if err := sound().Validate(); err != nil {
-		t.Fatal(err)
+	for _, m := range []Material{sound(), glue()} {
+		if err := m.Validate(); err != nil {
+			t.Fatal(err)
+		}
 	}
-	for want, spoil := range map[string]func(*Material){
-		"kind":         func(m *Material) { m.Kind = "cheese" },
-		"name":         func(m *Material) { m.Name = " " },
-		"grain":        func(m *Material) { m.Grain = "" },
-		"sheet":        func(m *Material) { m.RollWidth = measure.Metre },
-		"rollWidth":    func(m *Material) { m.Sheet, m.RollWidth = Size{}, -1 },
-		"sheet.length": func(m *Material) { m.Sheet.Length = 11 * measure.Metre },
-		"sheet.width":  func(m *Material) { m.Sheet.Width = m.Sheet.Length + 1 },
-		"thickness":    func(m *Material) { m.Thickness = 0 },
-		"grammage":     func(m *Material) { m.Grammage = measure.Grammage(math.NaN()) },
-		"price.amount": func(m *Material) { m.Price.Amount.Minor = -1 },
-		"price.per":    func(m *Material) { m.Price.Per = PerMetre },
-		"price.on":     func(m *Material) { m.Price.On.Day = 31 },
-		"colour":       func(m *Material) { m.Colour = "green" },
-		"adhesive":     func(m *Material) { m.Adhesive = &AdhesiveFacts{} },
-		"adhesive.dryShare": func(m *Material) {
-			*m = Material{Kind: Adhesive, Name: "Sticky", Adhesive: &AdhesiveFacts{WetSpread: 100, DryShare: 1.5}}
-		},
+	for _, c := range []struct {
+		want  string
+		spoil func(*Material)
+	}{
+		{"kind", func(m *Material) { m.Kind = "cheese" }},
+		{"name", func(m *Material) { m.Name = " " }},
+		{"grain", func(m *Material) { m.Grain = "" }},
+		{"sheet", func(m *Material) { m.RollWidth = measure.Metre }},
+		{"rollWidth", func(m *Material) { m.Sheet, m.RollWidth = Size{}, -1 }},
+		{"sheet.length", func(m *Material) { m.Sheet.Length = 11 * measure.Metre }},
+		{"sheet.width", func(m *Material) { m.Sheet.Width = m.Sheet.Length + 1 }},
+		{"thickness", func(m *Material) { m.Thickness = 0 }},
+		{"grammage", func(m *Material) { m.Grammage = measure.Grammage(math.NaN()) }},
+		{"price.amount", func(m *Material) { m.Price.Amount.Minor = -1 }},
+		{"price.per", func(m *Material) { m.Price.Per = PerMetre }},
+		{"price.on", func(m *Material) { m.Price.On.Day = 31 }},
+		{"colour", func(m *Material) { m.Colour = "green" }},
+		{"adhesive", func(m *Material) { m.Adhesive = &AdhesiveFacts{} }},
+		{"sheet", func(m *Material) { m.Sheet = Size{} }},
+		{"sheet.length", func(m *Material) { m.Sheet.Length = 0 }},
+		{"sheet.width", func(m *Material) { m.Sheet.Width = -1 }},
+		{"price.per", func(m *Material) { m.Price.Per = "barrel" }},
+		{"adhesive", func(m *Material) { *m = glue(); m.Adhesive = nil }},
+		{"sheet", func(m *Material) { *m = glue(); m.Sheet = mm(10, 10) }},
+		{"thickness", func(m *Material) { *m = glue(); m.Grammage = 5 }},
+		{"adhesive.wetSpread", func(m *Material) { *m = glue(); m.Adhesive.WetSpread = 0 }},
+		{"adhesive.dryShare", func(m *Material) { *m = glue(); m.Adhesive.DryShare = 1.5 }},
+		{"adhesive.workingMinutes", func(m *Material) { *m = glue(); m.Adhesive.WorkingMinutes = -1 }},
+		{"adhesive.dryHours", func(m *Material) { *m = glue(); m.Adhesive.DryHours = -1 }},
 	} {
 		m := sound()
-		spoil(&m)
+		c.spoil(&m)
 		var fault *Fault
-		if err := m.Validate(); !errors.As(err, &fault) || fault.Place != want || strings.Contains(fault.Text, "stock.") {
-			t.Errorf("%s: %v", want, err)
+		if err := m.Validate(); !errors.As(err, &fault) || fault.Place != c.want || strings.Contains(fault.Text, "stock.") {
+			t.Errorf("%s: %v", c.want, err)
 		}
 	}
 }
