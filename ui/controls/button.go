@@ -90,7 +90,6 @@ func (b *Button) paint() {
 
 func (b *Button) place(size fyne.Size) {
 	put(b.frame, 0, 0, size.Width, size.Height)
-	setText(b.text, look.Fit(b.text, b.words, size.Width-12), b.text.Color.(colour))
 	look.Amid(b.text, 0, size.Width, size.Height/2+5)
 	put(b.ring, -3, -3, size.Width+6, size.Height+6)
 }

@@ -101,7 +101,8 @@ func (c *Card) paint() {
 	setFrame(c.frame, fill, stroke, 1)
 	setIcon(c.level, c.state.Level.Shape())
 	setText(c.word, c.state.Word, p.Level(c.state.Level))
-	setText(c.group, c.state.Group, p.Quiet)
+	room := c.Size().Width - cardMargin - 10 - cardText - look.Width(c.word, c.word.Text) - 10
+	setText(c.group, look.Fit(c.group, c.state.Group, room), p.Quiet)
 	c.primary.SetText(c.state.Primary)
 	c.secondary.SetText(c.state.Secondary)
 	show(c.primary, c.state.Open && c.state.Primary != "")
@@ -114,8 +115,6 @@ func (c *Card) place(size fyne.Size) {
 	put(c.ring, cardMargin, 1, size.Width-2*cardMargin, size.Height-2)
 	put(c.level, cardMargin+10, cardTop+1, 14, 14)
 	look.At(c.word, cardText, cardTop+13)
-	room := size.Width - cardMargin - 10 - cardText - look.Width(c.word, c.word.Text) - 10
-	setText(c.group, look.Fit(c.group, c.state.Group, room), look.Current().Quiet)
 	look.EndingAt(c.group, size.Width-cardMargin-10, cardTop+13)
 	c.arrange(size.Width, true)
 	c.gather()

@@ -144,7 +144,6 @@ func (c *ChoiceField) paint() {
 }
 
 func (c *ChoiceField) place(size fyne.Size) {
-	setText(c.word, look.Fit(c.word, c.text(), max(0, size.Width-caretSize-12)), c.word.Color.(colour))
 	put(c.rule, 0, valueRule, size.Width, 1)
 	look.At(c.word, 4, valueBase)
 	put(c.caret, size.Width-caretSize-5, 14-caretSize/2, caretSize, caretSize)

@@ -119,6 +119,7 @@ func galleryRows(tips *Tips) []fyne.CanvasObject {
 	square.SetState(RowState{Text: "17 17/32", Unit: "in", Origin: Typed, Error: "Not a size. Try 187, 18.7 cm or 7 3/8 in.", Level: look.Note,
 		Slider: SliderState{Min: 0, Max: 20, Step: 1. / 32, Value: 17.53, Auto: 4, HasAuto: true}})
 	square.Slider.held = true
+	square.Slider.Refresh()
 	thread := NewRow("Thread", tips)
 	thread.SetState(RowState{Text: "0.28", Unit: "mm", Slider: SliderState{Min: 0.1, Max: 1, Step: 0.01, Value: 0.28}})
 	thread.Slider.FocusGained()

@@ -58,7 +58,14 @@ func (h *GroupHead) paint() {
 	setIcon(h.level, h.state.Level.Shape())
 	setIcon(h.caret, caret(h.state.Open).In(p.Ink))
 	h.paintRing(h.ring, p)
+	summary := h.state.Summary
+	if h.state.Open {
+		summary = ""
+	}
+	setText(h.summary, look.Fit(h.summary, summary, h.Size().Width-h.levelLeft()-levelSize-18), p.Quiet)
 }
+
+func (h *GroupHead) levelLeft() float32 { return labelLeft + look.Width(h.title, h.title.Text) + 8 }
 
 func caret(open bool) look.Icon {
 	if open {
@@ -71,13 +78,7 @@ func (h *GroupHead) place(size fyne.Size) {
 	put(h.line, 0, 0, size.Width, 1)
 	put(h.caret, 6, 18-5, 11, 11)
 	look.At(h.title, labelLeft, 23)
-	after := labelLeft + look.Width(h.title, h.title.Text) + 8
-	put(h.level, after, 18-levelSize/2, levelSize, levelSize)
-	summary := h.state.Summary
-	if h.state.Open {
-		summary = ""
-	}
-	setText(h.summary, look.Fit(h.summary, summary, size.Width-after-levelSize-18), look.Current().Quiet)
+	put(h.level, h.levelLeft(), 18-levelSize/2, levelSize, levelSize)
 	look.EndingAt(h.summary, size.Width-10, 22)
 	put(h.ring, 2, 3, size.Width-4, size.Height-5)
 }

@@ -54,7 +54,8 @@ func (l *LineItem) paint() {
 	show(l.bar, l.chosen)
 	setText(l.texts[0], l.count, p.Quiet)
 	setText(l.texts[2], l.size, p.Ink)
-	setText(l.texts[1], l.name, p.Ink)
+	room := l.Size().Width - 38 - 10 - 10 - look.Width(l.texts[2], l.size)
+	setText(l.texts[1], look.Fit(l.texts[1], l.name, room), p.Ink)
 	l.paintRing(l.ring, p)
 }
 
@@ -65,7 +66,5 @@ func (l *LineItem) place(size fyne.Size) {
 	put(l.ring, 3, 2, size.Width-6, size.Height-3)
 	look.EndingAt(l.texts[0], 30, base)
 	look.EndingAt(l.texts[2], size.Width-10, base)
-	room := size.Width - 38 - 10 - 10 - look.Width(l.texts[2], l.size)
-	setText(l.texts[1], look.Fit(l.texts[1], l.name, room), look.Current().Ink)
 	look.At(l.texts[1], 38, base)
 }

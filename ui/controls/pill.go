@@ -36,6 +36,9 @@ func (o Origin) word() string {
 	return ""
 }
 
+// pillGap keeps the frame off the unit before it.
+const pillGap = float32(3)
+
 // StatePill says where a value comes from. A typed or measured one is framed
 // and turns to "→ auto" under the pointer; a click gives the value back.
 type StatePill struct {
@@ -143,6 +146,6 @@ func (p *StatePill) paint() {
 }
 
 func (p *StatePill) place(size fyne.Size) {
-	put(p.frame, 0, size.Height/2-9, size.Width, 18)
-	look.Amid(p.word, 0, size.Width, size.Height/2+4)
+	put(p.frame, pillGap, size.Height/2-9, size.Width-pillGap, 18)
+	look.Amid(p.word, pillGap, size.Width-pillGap, size.Height/2+4)
 }

@@ -187,21 +187,21 @@ func (r *Row) SetLabel(label string) {
 // Label is the row's name in full.
 func (r *Row) Label() string { return r.label }
 
-// Focus puts the focus on the row's first control.
-func (r *Row) Focus() {
+// Focus puts the window's focus on the row's first control.
+func (r *Row) Focus(c fyne.Canvas) {
 	if r.Slider != nil {
-		focus(r.Slider, r.Slider)
+		c.Focus(r.Slider)
 	} else {
-		focus(r.Choice, r.Choice)
+		c.Focus(r.Choice)
 	}
 }
 
 // Edit opens the row's value to be typed; it focuses the choice in a choice row.
-func (r *Row) Edit() {
+func (r *Row) Edit(c fyne.Canvas) {
 	if r.Value != nil {
-		r.Value.Edit()
+		r.Value.Edit(c)
 	} else {
-		r.Focus()
+		r.Focus(c)
 	}
 }
 
@@ -262,8 +262,9 @@ func (r *Row) paint() {
 	setFill(r.bar, p.Accent)
 	show(r.bar, r.state.Chosen)
 	setIcon(r.level, r.state.Level.Shape())
-	setText(r.name, look.Fit(r.name, r.label, r.columns().label), p.Ink)
-	setText(r.remark, r.state.Remark, p.Quiet)
+	c := columnsOf(r.Size().Width)
+	setText(r.name, look.Fit(r.name, r.label, c.label), p.Ink)
+	setText(r.remark, look.Fit(r.remark, r.state.Remark, c.value-r.remarkLeft()-6), p.Quiet)
 	setText(r.trouble, look.Fit(r.trouble, r.wrong(), max(200, r.Size().Width-labelLeft-6)), p.Stop)
 	show(r.Pill, r.state.Origin != Given)
 }

@@ -22,9 +22,7 @@ type columns struct {
 	pill, ending float32 // left ends of the pill and of the right margin
 }
 
-// columns are narrower below 372, as the window's narrow column asks.
-func (r *Row) columns() columns { return columnsOf(r.Size().Width) }
-
+// columnsOf are narrower below 372, as the window's narrow column asks.
 func columnsOf(width float32) columns {
 	c := columns{label: 114, control: 142, wide: 74}
 	if width < 372 {
@@ -37,7 +35,6 @@ func columnsOf(width float32) columns {
 }
 
 func (r *Row) placeCommon(c columns, size fyne.Size) {
-	setText(r.name, look.Fit(r.name, r.label, c.label), look.Current().Ink)
 	put(r.bar, 0, 0, 3, size.Height)
 	put(r.level, levelLeft, RowHeight/2-levelSize/2, levelSize, levelSize)
 	look.At(r.name, labelLeft, valueBase)
@@ -67,11 +64,11 @@ func (r *Row) placeChoice(size fyne.Size) {
 func (r *Row) placeWide(size fyne.Size) {
 	c := columnsOf(size.Width)
 	r.placeCommon(c, size)
-	after := labelLeft + look.Width(r.name, r.name.Text) + 8
-	setText(r.remark, look.Fit(r.remark, r.state.Remark, c.value-after-6), look.Current().Quiet)
-	look.At(r.remark, after, valueBase)
+	look.At(r.remark, r.remarkLeft(), valueBase)
 	put(r.Value, c.value, 0, c.wide, RowHeight)
 	put(r.Slider, labelLeft-trackInset, RowHeight-2, c.ending-labelLeft+trackInset, 24)
-	put(r.Ruler, labelLeft-trackInset, RowHeight+20, c.ending-labelLeft+trackInset, 20)
+	put(r.Ruler, labelLeft-trackInset, RowHeight+18, c.ending-labelLeft+trackInset, 20)
 	look.At(r.trouble, labelLeft, WideRowHeight+10)
 }
+
+func (r *Row) remarkLeft() float32 { return labelLeft + look.Width(r.name, r.name.Text) + 8 }

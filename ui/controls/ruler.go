@@ -114,6 +114,6 @@ func (r *Ruler) place(size fyne.Size) {
 		show(r.texts[i], look.Width(r.texts[i], b.Text)+4 <= to-from)
 		look.Amid(r.texts[i], from, to-from-1, size.Height-4)
 	}
-	x := r.slider.Along(r.slider.state.Value)
+	x := rounded(r.slider.Along(r.slider.state.Value))
 	put(r.pointer, x-1, 0, 2, 8)
 }

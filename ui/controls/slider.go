@@ -152,7 +152,7 @@ func (s *Slider) multiple(n float64) float64 {
 	if !(step > 0) || low > high {
 		return s.state.Value
 	}
-	n = min(max(n, low), high)
+	n = min(max(n, low), high) + 0 // no negative zero
 	if parts := math.Round(1 / step); parts >= 1 && math.Abs(parts*step-1) < 1e-9 {
 		return n / parts // 3/10 is the nearest number to 0.3, 3×0.1 is not
 	}
@@ -290,8 +290,7 @@ func (s *Slider) paint() {
 }
 
 func (s *Slider) place(size fyne.Size) {
-	middle := float32(math.Round(float64(size.Height / 2)))
-	x := float32(math.Round(float64(s.Along(s.state.Value))))
+	middle, x := rounded(size.Height/2), rounded(s.Along(s.state.Value))
 	put(s.track, trackInset, middle-1, max(0, size.Width-2*trackInset), 2)
 	put(s.done, trackInset, middle-1, x-trackInset, 2)
 	put(s.mark, s.Along(s.state.Auto)-0.75, middle-6, 1.5, 12)

@@ -21,7 +21,7 @@ type surface struct {
 	objects []fyne.CanvasObject
 	size    fyne.Size
 
-	paint func()          // texts, colours, what is shown; only what differs
+	paint func()          // texts fitted to the widget's size, colours, what is shown; only what differs
 	place func(fyne.Size) // where it stands
 	least func() fyne.Size
 }
@@ -43,6 +43,7 @@ func (s *surface) drawn(paint func(), place func(fyne.Size), least func() fyne.S
 func (s *surface) Layout(size fyne.Size) {
 	s.size = size
 	s.ground.Resize(size)
+	s.paint()
 	s.place(size)
 }
 
@@ -155,5 +156,7 @@ func over(top, under colour) colour {
 	}
 	return colour{R: mix(top.R, under.R), G: mix(top.G, under.G), B: mix(top.B, under.B), A: under.A}
 }
+
+func rounded(v float32) float32 { return float32(math.Round(float64(v))) }
 
 func ceiling(v float32) float32 { return float32(math.Ceil(float64(v))) }

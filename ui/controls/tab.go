@@ -3,6 +3,7 @@ package controls
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/widget"
 
 	"grainwise/ui/look"
 )
@@ -165,19 +166,21 @@ func (c *Chip) place(size fyne.Size) {
 
 // Segment is a row of chips of which one is on.
 type Segment struct {
-	*fyne.Container
+	widget.BaseWidget
 	chips []*Chip
+	row   *fyne.Container
 }
 
 // NewSegment makes chips of words; picked is told the index of the one pressed
 // and nothing changes until SetOn.
 func NewSegment(texts []string, picked func(int)) *Segment {
-	s := &Segment{Container: Across(2)}
+	s := &Segment{row: Across(2)}
 	for i, text := range texts {
 		chip := NewChip(text, func() { tell(picked, i) })
 		s.chips = append(s.chips, chip)
-		s.Add(chip)
+		s.row.Add(chip)
 	}
+	s.ExtendBaseWidget(s)
 	return s
 }
 
@@ -190,3 +193,6 @@ func (s *Segment) SetOn(index int) {
 
 // Chips are the parts, to be given tips or to be disabled.
 func (s *Segment) Chips() []*Chip { return s.chips }
+
+// CreateRenderer implements fyne.Widget.
+func (s *Segment) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(s.row) }

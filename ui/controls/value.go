@@ -11,7 +11,7 @@ import (
 )
 
 const (
-	unitWidth  = float32(24) // from the number's right end to the field's
+	unitWidth  = float32(22) // from the number's right end to the field's
 	valueBase  = float32(18) // baseline in a row
 	valueRule  = float32(24)
 	editHeight = float32(24)
@@ -56,6 +56,7 @@ type ValueField struct {
 	changed      bool // the entry holds something not yet taken
 	writing      bool // the text is set by us, not typed
 	problem      string
+	window       fyne.Canvas
 }
 
 // NewValueField makes an empty field; tips shows the bubbles and may be nil.
@@ -85,8 +86,12 @@ func (v *ValueField) SetState(state ValueState) {
 // Editing says whether the entry is open.
 func (v *ValueField) Editing() bool { return v.swap != nil && v.swap.Visible() }
 
-// Edit opens the entry with everything selected, and focuses it.
-func (v *ValueField) Edit() { focus(v.face, v) }
+// Edit opens the entry with everything selected, and focuses it. The canvas is
+// the window's: the toolkit knows no other of a field not yet painted.
+func (v *ValueField) Edit(c fyne.Canvas) {
+	v.window = c
+	c.Focus(v.face)
+}
 
 // open swaps the entry in.
 func (v *ValueField) open() {
@@ -259,6 +264,9 @@ func (f *valueFace) Tapped(*fyne.PointEvent) { focus(f, f) }
 // FocusGained implements fyne.Focusable.
 func (f *valueFace) FocusGained() {
 	c := canvasOf(f.field)
+	if c == nil {
+		c = f.field.window
+	}
 	if c == nil {
 		return
 	}

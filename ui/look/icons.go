@@ -54,13 +54,18 @@ var icons = map[Icon]string{
 	IconMinus:      strokes(`M4 10 H16`),
 	IconPlus:       strokes(`M4 10 H16 M10 4 V16`),
 	IconFit:        strokes(`M3.5 7.5 V3.5 H7.5 M12.5 3.5 H16.5 V7.5 M16.5 12.5 V16.5 H12.5 M7.5 16.5 H3.5 V12.5`),
-	IconDown:       strokes(`M4.5 7.5 L10 13 L15.5 7.5`),
-	IconRight:      strokes(`M7.5 4.5 L13 10 L7.5 15.5`),
+	IconDown:       thin(`M4.5 7.5 L10 13 L15.5 7.5`),
+	IconRight:      thin(`M7.5 4.5 L13 10 L7.5 15.5`),
 	IconClose:      strokes(`M5 5 L15 15 M15 5 L5 15`),
 }
 
-func strokes(path string) string {
-	return shape(20, `<path d="`+path+`" fill="none" stroke="INK" stroke-width="1.5" stroke-linecap="round" stroke-linejoin="round"/>`)
+func strokes(path string) string { return stroked(path, "1.5") }
+
+// thin is for arrows that are shown at half the size.
+func thin(path string) string { return stroked(path, "1.35") }
+
+func stroked(path, width string) string {
+	return shape(20, `<path d="`+path+`" fill="none" stroke="INK" stroke-width="`+width+`" stroke-linecap="round" stroke-linejoin="round"/>`)
 }
 
 func shape(size int, body string) string {
