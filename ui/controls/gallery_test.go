@@ -5,6 +5,7 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -25,26 +26,28 @@ func TestGallery(t *testing.T) {
 			size := fyne.NewSize(width+700, 900)
 			window.Resize(size)
 			window.Resize(size.AddWidthHeight(1, 0)) // cards know their width now
-			picture := window.Canvas().Capture()
-			if picture.Bounds().Dx() < 1000 {
-				t.Fatalf("picture is %v", picture.Bounds())
-			}
-			folder := os.Getenv("GRAINWISE_GALLERY")
-			if folder == "" {
-				continue
-			}
-			path := filepath.Join(folder, name+"-"+map[float32]string{420: "wide", 360: "narrow"}[width]+".png")
-			file, err := os.Create(path)
-			if err != nil {
-				t.Fatal(err)
-			}
-			if err := png.Encode(file, picture); err != nil {
-				t.Fatal(err)
-			}
-			if err := file.Close(); err != nil {
-				t.Fatal(err)
-			}
+			save(t, name+"-"+map[float32]string{420: "wide", 360: "narrow"}[width]+".png", window)
 		}
+	}
+}
+
+// save captures a window and writes it where GRAINWISE_GALLERY says, if set.
+func save(t *testing.T, name string, window fyne.Window) {
+	t.Helper()
+	picture := window.Canvas().Capture()
+	folder := os.Getenv("GRAINWISE_GALLERY")
+	if folder == "" {
+		return
+	}
+	file, err := os.Create(filepath.Join(folder, name))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := png.Encode(file, picture); err != nil {
+		t.Fatal(err)
+	}
+	if err := file.Close(); err != nil {
+		t.Fatal(err)
 	}
 }
 
@@ -167,5 +170,39 @@ func galleryButtons(tips *Tips) []fyne.CanvasObject {
 		views,
 		Across(4, dimensions, NewIconToggle(look.IconGrain, tips, "Grain", nil), NewIconToggle(look.IconMinus, tips, "Smaller", nil),
 			NewIconToggle(look.IconPlus, tips, "Larger", nil), NewIconWord(look.IconFit, "Fit", nil), NewIconToggle(look.IconClose, tips, "Close", nil)),
+	}
+}
+
+// TestGalleryOfWhatFloats draws an open entry with its bubble, a tooltip and a
+// menu, which need a window that is already on show.
+func TestGalleryOfWhatFloats(t *testing.T) {
+	for name, variant := range map[string]fyne.ThemeVariant{"light": theme.VariantLight, "dark": theme.VariantDark} {
+		dress(t, variant)
+		tips := NewTips()
+		tips.wait = func(_ time.Duration, open func()) { open() }
+		size, joint, paper := NewRow("Page height", tips), NewRow("Joint", tips), NewChoiceRow("Paper", tips)
+		size.SetState(RowState{Text: "8 1/4", Unit: "in", Slider: SliderState{Min: 2, Max: 20, Step: 0.25, Value: 8.25}})
+		size.OnText = func(string) (string, string) { return "= 209.5 mm", "" }
+		joint.SetState(RowState{Text: "7", Unit: "mm", Origin: Typed, AutoText: "Typed. Automatic would be 9 mm: two boards and the cloth, 8.94, rounded up. Click to give it back.",
+			Slider: SliderState{Min: 2, Max: 20, Step: 0.5, Value: 7, Auto: 9, HasAuto: true}})
+		paper.SetOptions([]string{"Ebbwhite Drawing 170", "Tideline 120", "Kelp 90"})
+		window := test.NewTempWindow(t, container.NewStack(Down(0, size, joint, Gap(1, 90), paper, Gap(1, 120)), tips))
+		window.SetPadded(false)
+		window.Resize(fyne.NewSize(420, 300))
+		size.Edit(window.Canvas())
+		entry := window.Canvas().Focused().(*valueEntry)
+		entry.TypedKey(key(fyne.KeyEnd))
+		entry.TypedKey(key(fyne.KeyBackspace))
+		save(t, name+"-editing.png", window)
+		window.Canvas().Unfocus()
+		joint.Pill.MouseIn(nil)
+		if tips.Shown() == "" {
+			t.Error("no tip to draw")
+		}
+		save(t, name+"-tip.png", window)
+		joint.Pill.MouseOut()
+		paper.Focus(window.Canvas())
+		paper.Choice.TypedKey(key(fyne.KeySpace))
+		save(t, name+"-menu.png", window)
 	}
 }

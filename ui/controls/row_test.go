@@ -238,3 +238,26 @@ func TestColoursFollowTheTheme(t *testing.T) {
 		t.Errorf("the label stays %v", r.name.Color)
 	}
 }
+
+// BenchmarkRowSetState is one step of a drag as one row sees it.
+func BenchmarkRowSetState(b *testing.B) {
+	test.NewTempApp(b).Settings().SetTheme(look.Always(theme.VariantLight))
+	r := NewRow("Joint", nil)
+	r.Resize(fyne.NewSize(420, RowHeight))
+	texts := [2]string{"7", "7.5"}
+	for i := range b.N {
+		r.SetState(RowState{Text: texts[i%2], Unit: "mm", Origin: Typed, Slider: SliderState{Min: 1, Max: 20, Step: 0.5, Value: 7 + float64(i%2)/2}})
+	}
+}
+
+// BenchmarkColumnOf45 builds and lays out a whole left column.
+func BenchmarkColumnOf45(b *testing.B) {
+	test.NewTempApp(b).Settings().SetTheme(look.Always(theme.VariantLight))
+	for range b.N {
+		var rows []fyne.CanvasObject
+		for range 45 {
+			rows = append(rows, NewRow("Joint", nil))
+		}
+		Down(0, rows...).Resize(fyne.NewSize(420, 45*RowHeight))
+	}
+}

@@ -11,10 +11,9 @@ import (
 )
 
 const (
-	unitWidth  = float32(22) // from the number's right end to the field's
-	valueBase  = float32(18) // baseline in a row
-	valueRule  = float32(24)
-	editHeight = float32(24)
+	unitWidth = float32(22) // from the number's right end to the field's
+	valueBase = float32(18) // baseline in a row
+	valueRule = float32(24)
 )
 
 // ValueState is what a value field shows at rest.
@@ -217,7 +216,8 @@ func (v *ValueField) place(size fyne.Size) {
 	look.EndingAt(v.unit, size.Width, valueBase)
 	put(v.face, 0, 0, size.Width, size.Height)
 	if v.swap != nil {
-		put(v.swap, -8, 2, size.Width-unitWidth+14, editHeight)
+		height := v.swap.MinSize().Height
+		put(v.swap, -9, rounded((size.Height-height)/2), size.Width-unitWidth+11, height)
 	}
 }
 

@@ -116,7 +116,7 @@ func (t Theme) Size(name fyne.ThemeSizeName) float32 {
 		return 4
 	case theme.SizeNameInnerPadding:
 		if t.Tight {
-			return 3
+			return 4
 		}
 		return 6
 	case theme.SizeNameInlineIcon:
