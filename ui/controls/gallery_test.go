@@ -1,6 +1,9 @@
 package controls
 
 import (
+	"image"
+	"image/color"
+	"image/draw"
 	"image/png"
 	"os"
 	"path/filepath"
@@ -155,6 +158,14 @@ func galleryCards() []fyne.CanvasObject {
 	return objects
 }
 
+// plate is a coloured rectangle in the middle of a picture.
+func plate(width, height, w, h int) image.Image {
+	img := image.NewNRGBA(image.Rect(0, 0, width, height))
+	at := image.Rect((width-w)/2, (height-h)/2, (width+w)/2, (height+h)/2)
+	draw.Draw(img, at, image.NewUniform(color.NRGBA{0x3F, 0x5A, 0x48, 0xFF}), image.Point{}, draw.Src)
+	return img
+}
+
 func galleryButtons(tips *Tips) []fyne.CanvasObject {
 	off := NewButton(Framed, "Nothing to do", nil)
 	off.Disable()
@@ -164,7 +175,30 @@ func galleryButtons(tips *Tips) []fyne.CanvasObject {
 	dimensions.SetOn(true)
 	views := NewSegment([]string{"Taken apart", "Laid flat", "End on"}, nil)
 	views.SetOn(0)
+	format := NewPictureButton(nil)
+	format.Set("Portrait 150 × 210 mm", "6 sections, 48 leaves", "Formats")
+	format.SetPicture(plate(40, 38, 27, 36))
+	pocket, field := NewPictureCard(150, 190, nil), NewPictureCard(150, 190, nil)
+	pocket.Set("Pocket", "90 × 140, 32 leaves", "")
+	pocket.SetPicture(plate(130, 128, 50, 78))
+	field.Set("Field book, Oat and a long name", "120 × 180, 40 leaves", "yours")
+	field.SetPicture(plate(130, 128, 67, 100))
+	page, leaves, mass := NewFigure(false), NewFigure(true), NewFigure(true)
+	page.Set("Page", "150 × 210", "5 29/32 × 8 9/32 in", false)
+	leaves.Set("Leaves", "48", "96 pages", true)
+	mass.Set("Mass", "379 g", "13.4 oz", false)
+	sheet := container.NewStack(NewPaint(0, 0, func(p look.Palette) color.NRGBA { return p.Sheet }), Across(0, page, leaves, mass))
+	counts := Across(10)
+	for _, c := range []struct {
+		level look.Level
+		text  string
+	}{{look.Stop, "1 stop"}, {look.Check, "1 check"}, {look.Note, "2 notes"}} {
+		count := NewLevelCount(c.level)
+		count.Set(c.text)
+		counts.Add(count)
+	}
 	return []fyne.CanvasObject{
+		format, counts, sheet, Across(8, pocket, field),
 		Across(8, NewButton(Solid, "Pick a format…", nil), NewButton(Framed, "From my paper…", nil), NewButton(Plain, "Close", nil)),
 		Across(8, off, ringed),
 		views,

@@ -189,3 +189,41 @@ func TestGroupHeadHidesItsSummaryWhileOpen(t *testing.T) {
 		t.Errorf("open: %q", h.summary.Text)
 	}
 }
+
+func TestFigureFitsItsCell(t *testing.T) {
+	dress(t, theme.VariantLight)
+	f := NewFigure(true)
+	f.Set("Covering", "369 × 252", "14 17/32 × 9 29/32 in", true)
+	for _, width := range []float32{70, f.MinSize().Width} {
+		f.Resize(fyne.NewSize(width, FigureHeight))
+		test.WidgetRenderer(f)
+		if end := f.other.Position().X + look.Width(f.other, f.other.Text); end > width {
+			t.Errorf("at %v the text ends at %v", width, end)
+		}
+	}
+	if f.other.Text != "14 17/32 × 9 29/32 in" {
+		t.Errorf("at its own width it is cut: %q", f.other.Text)
+	}
+	if f.value.Color != look.Light().SheetAccent {
+		t.Error("a changing figure is in the accent")
+	}
+}
+
+func TestPicturedTextsKeepClearOfTheCorner(t *testing.T) {
+	dress(t, theme.VariantLight)
+	c := NewPictureCard(150, 190, nil)
+	c.Set("A name that is far too long for a card", "120 × 180, 40 leaves and more", "yours")
+	c.Resize(c.MinSize())
+	b := NewPictureButton(nil)
+	b.Set("Landscape 297 × 210 mm and a name", "12 sections, 96 leaves, interleaved", "Favourite formats")
+	b.Resize(fyne.NewSize(348, PictureButtonHeight))
+	test.WidgetRenderer(b)
+	for _, p := range []*pictured{&c.pictured, &b.pictured} {
+		if end := p.under.Position().X + look.Width(p.under, p.under.Text); end > p.word.Position().X-2 {
+			t.Errorf("caption ends at %v, the word begins at %v", end, p.word.Position().X)
+		}
+		if end := p.name.Position().X + look.Width(p.name, p.name.Text); end > p.Size().Width {
+			t.Errorf("the name ends at %v of %v", end, p.Size().Width)
+		}
+	}
+}

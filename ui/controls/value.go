@@ -48,7 +48,7 @@ type ValueField struct {
 	tips         *Tips
 	face         *valueFace
 	entry        *valueEntry
-	swap         fyne.CanvasObject // the entry in its theme
+	swap         *container.ThemeOverride // the entry in its theme
 	surface      *surface
 	ground, rule *canvas.Rectangle
 	unit         *canvas.Text
@@ -98,6 +98,10 @@ func (v *ValueField) open() {
 		v.entry = newValueEntry(v)
 		v.swap = container.NewThemeOverride(v.entry, tight())
 		v.surface.objects = append(v.surface.objects, v.swap)
+	}
+	if t := tight(); v.swap.Theme != t { // the window's theme may have been changed
+		v.swap.Theme = t
+		v.swap.Refresh()
 	}
 	if !v.changed {
 		v.write()
