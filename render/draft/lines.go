@@ -1,0 +1,80 @@
+package draft
+
+import "grainwise/render/scene"
+
+// The line styles. Widths and dashes are in design px and never scale.
+
+func line(width float64, c scene.Colour, dash ...float64) scene.Line {
+	l := scene.Line{Width: width * scene.Px, Colour: c}
+	for _, d := range dash {
+		l.Dash = append(l.Dash, d*scene.Px)
+	}
+	return l
+}
+
+// PartLine is the outline of a part of a material.
+func PartLine(material scene.Colour) scene.Line { return line(0.8, Edge(material)) }
+
+// FlatLine is the outline of a part in a working drawing.
+func FlatLine(material scene.Colour) scene.Line { return line(1.2, Edge(material)) }
+
+// CutEdgeLine is the cut edge of a folded sheet.
+func CutEdgeLine(material scene.Colour) scene.Line { return line(1.2, Edge(material)) }
+
+// DimensionLine carries a figure.
+func DimensionLine() scene.Line { return line(0.7, Ink2) }
+
+// ExtensionLine leads from a part to its dimension.
+func ExtensionLine() scene.Line { return line(0.6, Ink2) }
+
+// LeaderLine leads from a part to its label.
+func LeaderLine() scene.Line { return line(0.7, Ink2) }
+
+// LeafLine is one leaf among many.
+func LeafLine() scene.Line {
+	l := line(0.5, Ink)
+	l.Alpha = 0.28
+	return l
+}
+
+// JoiningLine joins corners that will meet.
+func JoiningLine() scene.Line { return line(0.65, Ink2, 1, 2.4) }
+
+// FoldLine is a fold or the place of a part.
+func FoldLine(c scene.Colour) scene.Line { return line(0.7, c, 4, 2.5) }
+
+// PastedLine is the edge of the pasted leaf.
+func PastedLine(c scene.Colour) scene.Line { return line(0.9, c, 6, 3) }
+
+// CentreLine is an axis of symmetry.
+func CentreLine() scene.Line { return line(0.6, Ink2, 14, 3, 2, 3) }
+
+// WasteLine is what is cut away.
+func WasteLine() scene.Line { return line(0.7, Ink3, 2, 2.4) }
+
+// GrainLine is the shaft and head of a grain arrow.
+func GrainLine(c scene.Colour) scene.Line { return line(0.7, c) }
+
+// RuleLine divides the sheet.
+func RuleLine() scene.Line { return line(1, Ink2) }
+
+// StopLine marks what stops the maker.
+func StopLine() scene.Line { return haloed(line(1.5, Stop), 2.8) }
+
+// MovingLine is the edge that changes now, over a halo of the sheet.
+func MovingLine() scene.Line { return haloed(line(1.5, Accent), 2.8) }
+
+// ChosenLine outlines the part that is chosen.
+func ChosenLine() scene.Line { return haloed(line(1.6, Accent), 3.6) }
+
+// GhostLine is where something was before the change.
+func GhostLine() scene.Line {
+	l := line(0.8, Accent, 3.2, 2.6)
+	l.Alpha = 0.85
+	return l
+}
+
+func haloed(l scene.Line, width float64) scene.Line {
+	l.Halo, l.Under = width*scene.Px, Ground
+	return l
+}

@@ -1,0 +1,74 @@
+// Package view holds the drawings of a book: each turns a computed book into a
+// scene, for the window, for files and for paper.
+package view
+
+import (
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/model/measure"
+	"grainwise/render/draft"
+	"grainwise/render/scene"
+)
+
+// Input is what a drawing is made from. Width and Height are design px: lines
+// and type keep their size, the drawing fits the frame.
+type Input struct {
+	Book          book.Book
+	System        measure.System // of the figures shown
+	Width, Height float64        // of the frame
+	Dimensions    bool           // with dimension lines
+	Grain         bool           // with grain arrows
+	Title         bool           // with the drawing's title
+	DarkSurround  bool           // the window around it is dark
+	Chosen        book.PartID    // outlined in the accent colour
+	Name          string         // of the project
+}
+
+// View is one kind of drawing.
+type View struct {
+	ID   string
+	Draw func(Input) *scene.Scene
+}
+
+// Label is the view's name.
+func (v View) Label() string { return words.Say("view." + v.ID) }
+
+// All lists the drawings in the order in which they are offered.
+func All() []View {
+	return []View{}
+}
+
+// Find returns the view with an id.
+func Find(id string) (View, bool) {
+	for _, v := range All() {
+		if v.ID == id {
+			return v, true
+		}
+	}
+	return View{}, false
+}
+
+// The least frame that a drawing is made for; a smaller one gets this.
+const (
+	leastWidth  = 360
+	leastHeight = 280
+)
+
+// sheet starts a drawing on its ground.
+func (in Input) sheet(ground scene.Colour) *draft.Sheet {
+	if in.DarkSurround {
+		ground = draft.GroundDark
+	}
+	return draft.NewSheet(max(in.Width, leastWidth), max(in.Height, leastHeight), ground)
+}
+
+// size is a length as text, in the unit shown.
+func (in Input) size(l measure.Length) string { return draft.Sizes(in.System).Format(l) }
+
+// figure is a length as a dimension's figure.
+func (in Input) figure(l measure.Length) draft.Figure { return draft.FigureOf(l, in.System) }
+
+// by is two sizes, width before height: "150 × 210".
+func (in Input) by(width, height measure.Length) string {
+	return in.size(width) + " × " + in.size(height)
+}
