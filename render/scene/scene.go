@@ -47,6 +47,7 @@ type Face struct {
 	Texture Texture
 	Plane   Plane   // the plane of texture and shades
 	Shades  []Shade // shadows cast on this face, each inside its outline only
+	Bare    bool    // no fill and no texture: the shades fall on what lies below
 }
 
 // Texture names a tile that multiplies a face's colour.
