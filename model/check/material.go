@@ -1,0 +1,101 @@
+package check
+
+import (
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/model/stock"
+)
+
+// use is one material of a book: where it is chosen and where it is seen.
+type use struct {
+	kind   stock.Kind
+	key    string // of the material itself
+	grain  string // of its grain, the material's own where that has no key
+	part   book.PartID
+	named  string         // what the design asks for
+	onHand stock.Material // what the book is reckoned with
+}
+
+// uses lists the materials that a book really takes.
+func uses(b book.Book) []use {
+	r := b.Resolved
+	all := []use{
+		{stock.Paper, "paper", "paper.grain", book.PartFolio, r.Paper.Material, r.Stock.Paper},
+		{stock.Liner, "liner", "liner.grain", book.PartLiner, r.Liner.Material, r.Stock.Liner},
+		{stock.Board, "board", "board.grain", book.PartBoard, r.Board.Material, r.Stock.Board},
+		{stock.Covering, "covering", "covering.grain", book.PartCovering, r.Covering.Material, r.Stock.Covering},
+		{stock.Adhesive, "adhesive", "adhesive", book.PartCovering, r.Adhesive, r.Stock.Adhesive},
+	}
+	if r.Interleaf.Mode != book.GuardNone {
+		all = append(all, use{stock.Interleaf, "interleaf", "interleaf", book.PartInterleaf, r.Interleaf.Material, r.Stock.Interleaf})
+	}
+	if r.Spine.Kind != book.SpineBoard {
+		all = append(all, use{stock.Card, "spine", "spine", book.PartSpine, r.Spine.Material, r.Stock.Card})
+	}
+	return all
+}
+
+// materialUnknown: a material that the design names and the shelf lacks; the
+// book is reckoned with another of its kind.
+func materialUnknown(b book.Book) []Finding {
+	var found []Finding
+	for _, u := range uses(b) {
+		if !unknown(b, u.kind) {
+			continue
+		}
+		f := Finding{
+			Level: Stop, Part: u.part, Key: u.key, Found: count(0), Limit: count(1),
+			Blanks: map[string]any{"name": u.named, "other": u.onHand.Name, "piece": pieceName(u.kind)},
+		}
+		if u.onHand.Name == u.named {
+			f.saying = "bare" // the shelf has nothing of the kind
+		}
+		found = append(found, f)
+	}
+	return found
+}
+
+func unknown(b book.Book, kind stock.Kind) bool {
+	for _, k := range b.Resolved.Unknown {
+		if k == kind {
+			return true
+		}
+	}
+	return false
+}
+
+func pieceName(kind stock.Kind) string { return words.Say("finding.piece." + string(kind)) }
+
+// takeFromShelf takes what the book is reckoned with.
+func takeFromShelf(b book.Book, f Finding) []Remedy {
+	for _, u := range uses(b) {
+		if u.key == f.Key && u.onHand.Name != u.named {
+			return []Remedy{remedy("from-shelf", Setting{u.key, u.onHand.Name})}
+		}
+	}
+	return nil
+}
+
+// grainUnknown: every other finding on grain rests on a bend test.
+func grainUnknown(b book.Book) []Finding {
+	var found []Finding
+	for _, u := range uses(b) {
+		if u.onHand.Grain == stock.Untested {
+			found = append(found, Finding{
+				Level: Check, Part: u.part, Key: u.grain, Found: count(0), Limit: count(1),
+				Blanks: map[string]any{"piece": pieceName(u.kind), "name": u.onHand.Name},
+			})
+		}
+	}
+	return found
+}
+
+// coveringUntested: adhesive strikes through an unbacked cloth, unless a scrap
+// has shown that it does not.
+func coveringUntested(b book.Book) []Finding {
+	c := b.Resolved.Stock.Covering
+	return one(Finding{
+		Level: when(!c.Backed && !c.GlueTested, Check), Part: book.PartCovering, Key: "covering",
+		Found: count(0), Limit: count(1), Blanks: map[string]any{"name": c.Name},
+	})
+}

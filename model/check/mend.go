@@ -1,0 +1,71 @@
+package check
+
+import (
+	"slices"
+
+	"grainwise/model/book"
+	"grainwise/model/stock"
+)
+
+// offered is the first proposed remedy that mends, nil where none does.
+func offered(b book.Book, standing []Finding, f Finding) *Remedy {
+	proposed := mend(b, f)
+	if len(proposed) == 0 {
+		return nil
+	}
+	decided := book.Decisions{Design: b.Resolved.Design, Measured: b.Resolved.Measured}
+	shelf := shelfOf(b.Resolved)
+	for _, r := range proposed {
+		changed, err := r.Apply(decided)
+		if err != nil || changed == decided {
+			continue
+		}
+		after := findings(book.Compute(book.Resolve(changed, shelf)))
+		if mended(standing, after, f) {
+			return &r
+		}
+	}
+	return nil
+}
+
+// mended reports whether a finding is gone or milder, and nothing as grave as
+// it has come up or grown in its place.
+func mended(before, after []Finding, f Finding) bool {
+	if !f.Level.WorseThan(levelOf(after, f)) {
+		return false
+	}
+	return !slices.ContainsFunc(after, func(other Finding) bool {
+		return !f.Level.WorseThan(other.Level) && other.Level.WorseThan(levelOf(before, other))
+	})
+}
+
+// levelOf is the level of the finding of the same identity, "" where none is.
+func levelOf(all []Finding, f Finding) Level {
+	for _, other := range all {
+		if other.Identity() == f.Identity() {
+			return other.Level
+		}
+	}
+	return ""
+}
+
+// shelfOf is a shelf of just the materials that a book was resolved with, so
+// that a changed design can be tried on them. A stand-in for a material that
+// no shelf has is left out: it stays unknown.
+func shelfOf(r book.Resolved) stock.Shelf {
+	named := map[stock.Kind]string{
+		stock.Paper: r.Paper.Material, stock.Interleaf: r.Interleaf.Material,
+		stock.Liner: r.Liner.Material, stock.Board: r.Board.Material,
+		stock.Card: r.Spine.Material, stock.Covering: r.Covering.Material,
+		stock.Adhesive: r.Adhesive,
+	}
+	on := r.OnShelf
+	var shelf stock.Shelf
+	for _, m := range []stock.Material{on.Paper, on.Interleaf, on.Liner, on.Board, on.Card, on.Covering, on.Adhesive} {
+		if slices.Contains(r.Unknown, m.Kind) && m.Name == named[m.Kind] {
+			continue
+		}
+		shelf.Materials = append(shelf.Materials, m)
+	}
+	return shelf
+}

@@ -1,0 +1,99 @@
+package check
+
+import (
+	"slices"
+
+	"grainwise/model/book"
+)
+
+// Rule is one thing that can go wrong.
+type Rule struct {
+	ID   string
+	Find func(book.Book) []Finding
+	// Mend proposes remedies for one of the rule's findings, the best first.
+	// Only one that is shown to mend is offered. Nil where none can.
+	Mend func(book.Book, Finding) []Remedy
+}
+
+// rules is every rule, in the order of making.
+var rules = []Rule{
+	{"material-unknown", materialUnknown, takeFromShelf},
+
+	{"grain-paper", grainPaper, turnPiece},
+	{"grain-board", grainBoard, turnPiece},
+	{"grain-liner", grainLiner, turnPiece},
+	{"grain-covering", grainCovering, turnPiece},
+	{"grain-unknown", grainUnknown, nil},
+	{"fold-crack", foldCrack, foldAlong},
+
+	{"section-thick", sectionThick, thinnerSections},
+	{"section-heavy", sectionHeavy, lighterSections},
+	{"creep-untrimmed", creepUntrimmed, mendCreep},
+	{"trim-under-creep", trimUnderCreep, mendTrim},
+	{"swell-high", swellHigh, lessSwell},
+	{"block-hungry", blockHungry, moreRoom},
+
+	{"thread-thin", threadThin, thickerThread},
+	{"stitch-short", stitchShort, longerStitch},
+	{"seam-ends", seamEnds, longerEnds},
+	{"station-edge", stationEdge, moveStations},
+	{"station-far", stationFar, addStations},
+	{"station-few", stationFew, fiveStations},
+	{"template-flip", templateFlip, nil},
+
+	{"joint-closed", jointClosed, widerJoint},
+	{"joint-narrow", jointNarrow, widerJoint},
+	{"joint-wide", jointWide, narrowerJoint},
+	{"joint-quarter", jointQuarter, quarterJoint},
+	{"spine-fit", spineFit, spineBack},
+
+	{"measure-first", measureFirst, nil},
+	{"measure-odd", measureOdd, nil},
+
+	{"square-small", squareSmall, usualSquare},
+	{"square-large", squareLarge, usualSquare},
+	{"board-thin", boardThin, thickerBoard},
+
+	{"turn-in-short", turnInShort, usualTurnIn},
+	{"turn-in-bare", turnInBare, coverTurnIn},
+	{"liner-short", linerShort, longerLiner},
+	{"leaf-over-edge", leafOverEdge, narrowerLeaf},
+	{"corner-near", cornerNear, cornerBack},
+	{"corner-far", cornerFar, cornerBack},
+	{"covering-untested", coveringUntested, nil},
+
+	{"square-format", squareFormat, nil},
+}
+
+// All runs every rule over a book: worst first, in the order of making within
+// a level. A remedy that is offered has been tried: see [mended].
+func All(b book.Book) []Finding {
+	found := findings(b)
+	for i, f := range found {
+		found[i].Remedy = offered(b, found, f)
+	}
+	return found
+}
+
+// findings runs every rule, without remedies.
+func findings(b book.Book) []Finding {
+	var all []Finding
+	for _, rule := range rules {
+		for _, f := range rule.Find(b) {
+			f.ID = rule.ID
+			all = append(all, f)
+		}
+	}
+	slices.SortStableFunc(all, func(x, y Finding) int { return y.Level.rank() - x.Level.rank() })
+	return all
+}
+
+// mend returns the remedies that a finding's rule proposes.
+func mend(b book.Book, f Finding) []Remedy {
+	for _, rule := range rules {
+		if rule.ID == f.ID && rule.Mend != nil {
+			return rule.Mend(b, f)
+		}
+	}
+	return nil
+}

@@ -1,0 +1,147 @@
+package check
+
+import "grainwise/model/book"
+
+// threadThin: thread thinner than a thick leaf cuts through its fold.
+func threadThin(b book.Book) []Finding {
+	leaf, thread := b.Resolved.Stock.Paper.Thickness, b.Sewing.ThreadDiameter
+	return one(Finding{
+		Level: when(leaf > threadLeaf && thread < leaf, Check), Part: book.PartBlock, Key: "sewing.threadDiameter",
+		Found: length(thread), Limit: length(leaf),
+	})
+}
+
+func thickerThread(b book.Book, _ Finding) []Remedy {
+	return []Remedy{remedy("thicker-thread", atLeast(b, "sewing.threadDiameter", b.Resolved.Stock.Paper.Thickness))}
+}
+
+func byMachine(b book.Book) bool { return b.Resolved.Sewing.Method == book.Machine }
+
+func byHand(b book.Book) bool {
+	return b.Resolved.Sewing.Method == book.Pamphlet && len(b.Sewing.Stations) > 1
+}
+
+// stitchShort: a short machine stitch perforates the fold.
+func stitchShort(b book.Book) []Finding {
+	if !byMachine(b) {
+		return nil
+	}
+	stitch := b.Resolved.Sewing.Stitch
+	return one(Finding{
+		Level: under(stitch, stitchCheck, stitchStop), Part: book.PartBlock, Key: "sewing.stitch",
+		Found: length(stitch), Limit: length(stitchCheck),
+	})
+}
+
+func longerStitch(b book.Book, f Finding) []Remedy {
+	return []Remedy{remedy("longer-stitch", usual(b, f.Key))}
+}
+
+// seamEnds: a machine seam that runs to the edge lets the ends tear.
+func seamEnds(b book.Book) []Finding {
+	if !byMachine(b) {
+		return nil
+	}
+	end := min(b.Sewing.Seam.Low, b.Block.Height-b.Sewing.Seam.High)
+	return one(Finding{
+		Level: under(end, endsCheck, endsStop), Part: book.PartBlock, Key: "sewing.freeEnds",
+		Found: length(end), Limit: length(endsCheck),
+	})
+}
+
+func longerEnds(b book.Book, f Finding) []Remedy {
+	return []Remedy{remedy("longer-ends", usual(b, f.Key))}
+}
+
+// endStation is how near a station comes to head or tail.
+func endStation(b book.Book) book.Length {
+	all := b.Sewing.Stations
+	return min(all[0], b.Block.Height-all[len(all)-1])
+}
+
+// stationEdge: thread near the edge tears out.
+func stationEdge(b book.Book) []Finding {
+	if !byHand(b) {
+		return nil
+	}
+	end := endStation(b)
+	return one(Finding{
+		Level: when(end < stationLeast, Stop), Part: book.PartBlock, Key: "sewing.endStation",
+		Found: length(end), Limit: length(stationLeast),
+	})
+}
+
+func moveStations(b book.Book, f Finding) []Remedy {
+	return []Remedy{remedy("move-stations", usual(b, f.Key))}
+}
+
+// stationFar: ends flap beyond the last station, folds gape between far ones.
+func stationFar(b book.Book) []Finding {
+	if !byHand(b) {
+		return nil
+	}
+	end, apart := endStation(b), widestGap(b)
+	return append(
+		one(Finding{
+			Level: when(end > stationMost, Check), Part: book.PartBlock, Key: "sewing.endStation",
+			Found: length(end), Limit: length(stationMost),
+		}),
+		one(Finding{
+			Level: when(apart > stationApart, Check), Part: book.PartBlock, Key: "sewing.stations",
+			Found: length(apart), Limit: length(stationApart), saying: "apart",
+		})...)
+}
+
+func widestGap(b book.Book) book.Length {
+	var widest book.Length
+	for i, s := range b.Sewing.Stations[1:] {
+		widest = max(widest, s-b.Sewing.Stations[i])
+	}
+	return widest
+}
+
+func addStations(b book.Book, f Finding) []Remedy {
+	if f.Key == "sewing.endStation" {
+		return moveStations(b, f)
+	}
+	all := b.Sewing.Stations
+	gaps := (all[len(all)-1] - all[0] + stationApart - 1) / stationApart
+	return []Remedy{remedy("add-stations", number("sewing.stations", int(gaps)+1))}
+}
+
+// stationFew: three holes hold a low book only.
+func stationFew(b book.Book) []Finding {
+	n := len(b.Sewing.Stations)
+	return one(Finding{
+		Level: when(byHand(b) && n <= fewStations && b.Block.Height > fewStationsHigh, Check),
+		Part:  book.PartBlock, Key: "sewing.stations", Found: count(n), Limit: count(goodStations),
+		Blanks: map[string]any{"height": b.Block.Height, "least": fewStationsHigh},
+	})
+}
+
+func fiveStations(_ book.Book, f Finding) []Remedy {
+	return []Remedy{remedy("five-stations", number(f.Key, goodStations))}
+}
+
+// templateFlip: a template alike at both ends gets turned over unnoticed.
+func templateFlip(b book.Book) []Finding {
+	if !byHand(b) {
+		return nil
+	}
+	out := outOfMiddle(b)
+	return one(Finding{
+		Level: when(out < flipLeast, Note), Part: book.PartBlock, Key: "sewing.stations",
+		Found: length(out), Limit: length(flipLeast),
+	})
+}
+
+// outOfMiddle is how far a station's mirror image lies from its fellow, at most.
+func outOfMiddle(b book.Book) book.Length {
+	var out book.Length
+	all := b.Sewing.Stations
+	for i, s := range all {
+		off := s + all[len(all)-1-i] - b.Block.Height
+		out = max(out, off, -off)
+	}
+	return out
+}

@@ -1,0 +1,128 @@
+package check
+
+import (
+	"math"
+
+	"grainwise/assets/words"
+	"grainwise/model/book"
+)
+
+// side is one of the three edges where the boards overhang.
+type side struct {
+	edge     string // its word
+	square   string // key of its square
+	board    string // key of the board's size that it comes from
+	overhang string // key of the pasted leaf's overhang
+
+	wide     book.Length // the square to cut
+	over     book.Length // of the pasted leaf past the page
+	margin   book.Length // of the pasted leaf, placed
+	standing book.Length // the same when the leaf has grown
+}
+
+func sides(b book.Book) []side {
+	s, l, c := b.Squares, b.Resolved.Liner, b.Casing
+	return []side{
+		{"head", "square.head", "board.height", "liner.overhangHead", s.Head, l.OverHead, c.Head, c.Head},
+		{"tail", "square.tail", "board.height", "liner.overhangTail", s.Tail, l.OverTail, c.Tail, c.Tail},
+		{"fore-edge", "square.foreEdge", "board.width", "liner.overhangForeEdge", s.ForeEdge, l.OverFore, c.ForeEdge, c.Grown},
+	}
+}
+
+func (s side) blanks() map[string]any {
+	return map[string]any{"edge": words.Say("finding.edge." + s.edge)}
+}
+
+// flush reports whether the maker wants boards flush with the block all round.
+// One square of nothing beside two others is a slip; so is one that a typed
+// board brings about.
+func flush(b book.Book) bool {
+	r := b.Resolved
+	return r.Square == book.Square{} && !r.Board.Width.IsTyped() && !r.Board.Height.IsTyped()
+}
+
+// squareSmall: the boards must protect the leaves' edges.
+func squareSmall(b book.Book) []Finding {
+	if flush(b) {
+		return nil
+	}
+	var found []Finding
+	for _, s := range sides(b) {
+		found = append(found, one(Finding{
+			Level: Worse(when(s.wide < squareLeast, Check), when(s.wide <= 0, Stop)),
+			Part:  book.PartBoard, Key: s.square, Found: length(s.wide), Limit: length(squareLeast), Blanks: s.blanks(),
+		})...)
+	}
+	return found
+}
+
+// squareLarge: over a wide square the block drops and turn-ins show, unless
+// the pasted leaf is widened with it.
+func squareLarge(b book.Book) []Finding {
+	var found []Finding
+	for _, s := range sides(b) {
+		wide := s.wide > squareMost && s.wide-s.over > squareMost
+		found = append(found, one(Finding{
+			Level: when(wide && b.Resolved.Page.Height < squareMostUnder, Note),
+			Part:  book.PartBoard, Key: s.square, Found: length(s.wide), Limit: length(squareMost), Blanks: s.blanks(),
+		})...)
+	}
+	return found
+}
+
+func usualSquare(b book.Book, f Finding) []Remedy {
+	for _, s := range sides(b) {
+		if s.square == f.Key {
+			return squareBack(b, s)
+		}
+	}
+	return nil
+}
+
+// squareBack gives board or square back, or both.
+func squareBack(b book.Book, s side) []Remedy {
+	return []Remedy{
+		remedy("board-auto", auto(s.board)),
+		remedy("usual-square", usual(b, s.square)),
+		remedy("usual-square", usual(b, s.square), auto(s.board)),
+	}
+}
+
+// boardThin: a high board bends.
+func boardThin(b book.Book) []Finding {
+	board, least := b.Resolved.Stock.Board.Thickness, boardFor(b.Resolved.Page.Height)
+	return one(Finding{
+		Level: when(board < least, Check), Part: book.PartBoard, Key: "board.thickness",
+		Found: length(board), Limit: length(least), Blanks: map[string]any{"height": b.Resolved.Page.Height},
+	})
+}
+
+func boardFor(height book.Length) book.Length {
+	switch {
+	case height > boardTall:
+		return boardLeastTall
+	case height > boardHigh:
+		return boardLeast
+	}
+	return 0
+}
+
+// thickerBoard takes the next half millimetre, as boards are sold.
+func thickerBoard(b book.Book, f Finding) []Remedy {
+	least := boardFor(b.Resolved.Page.Height)
+	return []Remedy{remedy("thicker-board", atLeast(b, f.Key, least.RoundUp(boardsSold)))}
+}
+
+// squareFormat: a square page lets turned parts go unnoticed.
+func squareFormat(b book.Book) []Finding {
+	w, h := b.Resolved.Page.Width.MM(), b.Resolved.Page.Height.MM()
+	longer := max(w, h)
+	if longer <= 0 {
+		return nil
+	}
+	off := 100 * math.Abs(w-h) / longer
+	return one(Finding{
+		Level: when(off <= squareFormatPercent, Note), Part: book.PartFolio, Key: "page.width",
+		Found: percent(off), Limit: percent(squareFormatPercent),
+	})
+}
