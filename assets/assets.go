@@ -5,8 +5,10 @@ package assets
 
 import "embed"
 
-// Files holds lang/LANGUAGE/*.json, one object of key → text each, and
-// stock.json, the shelf that ships with the program.
+// Files holds lang/LANGUAGE/*.json, one object of key → text each; stock.json,
+// the shelf that ships with the program; demo.json, the project of the first
+// start; formats.json, the built-in formats; schema/*.schema.json, the forms of
+// the files.
 //
-//go:embed lang stock.json
+//go:embed lang stock.json demo.json formats.json schema
 var Files embed.FS

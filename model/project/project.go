@@ -1,0 +1,65 @@
+// Package project keeps a maker's work in files: the project with its design,
+// its measures and the shelf it was made with, favourite formats, and the list
+// of recent files. What follows from a design is never stored.
+package project
+
+import (
+	"reflect"
+
+	"grainwise/assets"
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/model/measure"
+	"grainwise/model/stock"
+)
+
+// Project is everything that one file holds.
+type Project struct {
+	Name      string
+	Decisions book.Decisions
+	Shelf     stock.Shelf // the materials as they were when the project was made
+	Notes     string
+}
+
+// New is a book of the defaults in a system's native sizes, with the shelf that
+// ships with the program.
+func New(system measure.System) Project {
+	return Project{
+		Name:      words.Say("project.untitled"),
+		Decisions: book.Defaults(system),
+		Shelf:     stock.Default(),
+	}
+}
+
+const demoFile = "demo.json"
+
+// Demo is the project that a newcomer sees first, a fresh copy each time.
+func Demo() Project {
+	data, err := assets.Files.ReadFile(demoFile)
+	if err != nil {
+		panic(err) // embedded: it was there when we compiled
+	}
+	p, err := Decode(data, demoFile)
+	if err != nil {
+		panic(err)
+	}
+	return p
+}
+
+// Book computes what follows from the project.
+func (p Project) Book() book.Book {
+	return book.Compute(book.Resolve(p.Decisions, p.Shelf))
+}
+
+// Clone returns a copy that shares nothing with p.
+func (p Project) Clone() Project {
+	p.Shelf = p.Shelf.Clone()
+	return p
+}
+
+// Equal reports whether two projects would be saved as the same file.
+func (p Project) Equal(q Project) bool {
+	return p.Name == q.Name && p.Notes == q.Notes && p.Decisions == q.Decisions &&
+		len(p.Shelf.Materials) == len(q.Shelf.Materials) &&
+		(len(p.Shelf.Materials) == 0 || reflect.DeepEqual(p.Shelf, q.Shelf))
+}
