@@ -1,0 +1,89 @@
+package check
+
+import (
+	"testing"
+
+	"grainwise/model/measure"
+)
+
+// What published practice does must not be called wrong, and what it forbids
+// must be. The short names are those of the sources: IU Indiana University
+// Libraries repair manual; BAI A. L. Bailey, Library Bookbinding, 1916; BEAN F.
+// O. Bean, Bookbinding for Beginners, 1914; ADAM P. Adam, Practical
+// Bookbinding, 1903; VAU S. J. Vaughn, Printing and Bookbinding for Schools,
+// 1912; R&E Roberts and Etherington, Bookbinding and the Conservation of
+// Books, 1982.
+func TestPublishedPractice(t *testing.T) {
+	inch := []string{"rounding.system", "inch"}
+	for _, c := range []struct {
+		source    string
+		rule, key string
+		set       []string
+		want      Level
+	}{
+		{"University of Brighton worksheets: board 2, square 3, set-back 5", "joint-narrow", "joint.width",
+			set("board.thickness", "2 mm", "square.foreEdge", "3 mm", "joint.setBack", "5 mm"), ""},
+		{"the same", "square-small", "square.foreEdge",
+			set("board.thickness", "2 mm", "square.foreEdge", "3 mm", "joint.setBack", "5 mm"), ""},
+		{"BAI: squares of 1/8 in", "square-small", "square.foreEdge", append(inch, "square.foreEdge", "1/8 in"), ""},
+		{"VAU: squares up to 3/16 in", "square-large", "square.head", set("square.head", "3/16 in"), ""},
+		{"IU: squares of 3 mm", "square-small", "square.head", set("square.head", "3 mm"), ""},
+
+		{"R&E dt0883: library turn-in 5/8 in", "turn-in-short", "covering.turnIn", set("covering.turnIn", "5/8 in"), ""},
+		{"VAU: turn-in 3/4 in", "turn-in-bare", "covering.turnIn", set("covering.turnIn", "3/4 in"), ""},
+		{"second hand: corner cut 1/8 in off the board", "corner-near", "covering.cornerCut", set("covering.cornerCut", "1/8 in"), ""},
+		{"common practice: corner cut 1/4 in off", "corner-far", "covering.cornerCut", set("covering.cornerCut", "1/4 in"), ""},
+
+		{"IU: copy paper in fives", "section-heavy", "sections.folios", set("paper", "Eelgrass Copy 90", "sections.folios", "5"), ""},
+		{"IU: thin paper in sixes", "section-thick", "sections.folios", set("paper", "Eelgrass Copy 90", "sections.folios", "6"), ""},
+		{"IU: heavy paper in threes", "section-heavy", "sections.folios", set("paper", "Owerdyke Watercolour 300", "sections.folios", "3"), ""},
+		{"pressed sections of 16 pages, 1 to 2 mm", "section-thick", "sections.folios", set("paper.thickness", "0.25 mm", "sections.folios", "4"), ""},
+
+		{"machine seams begin 1 in from the ends", "seam-ends", "sewing.freeEnds", set("sewing.freeEnds", "1 in"), ""},
+		{"BEAN: end stations 1/2 in", "station-edge", "sewing.endStation", hand("sewing.endStation", "1/2 in"), ""},
+		{"ADAM: head station 1 cm", "station-edge", "sewing.endStation", hand("sewing.endStation", "1 cm"), ""},
+		{"second hand: three holes under 7 in", "station-few", "sewing.stations", hand("sewing.stations", "3", "page.height", "6 15/16 in"), ""},
+		{"second hand: else five", "station-few", "sewing.stations", hand("sewing.stations", "3", "page.height", "7 1/4 in"), Check},
+		{"BAI: supports, five for 15 in", "station-few", "sewing.stations", hand("sewing.stations", "5", "page.height", "15 in"), ""},
+		{"quarter joint after P. Jermann: at least T/4", "joint-quarter", "joint.width",
+			set("measured.spineThickness", "1 1/2 in", "joint.width", "3/8 in"), ""},
+		{"the same, short of it", "joint-quarter", "joint.width",
+			set("measured.spineThickness", "1 1/2 in", "joint.width", "11/32 in"), Note},
+	} {
+		got := levelOf(All(reckon(with(t, measure.Metric, c.set...))), Finding{ID: c.rule, Key: c.key})
+		if got != c.want {
+			t.Errorf("%s: %s says %q, want %q", c.source, c.rule, got, c.want)
+		}
+	}
+}
+
+// Published aim of swell, about 1.2 to 1.33 (30 %, second hand): a block
+// measured so is quiet.
+func TestPublishedSwell(t *testing.T) {
+	for spine, want := range map[string]Level{"12.0 mm": "", "13.0 mm": "", "13.3 mm": ""} {
+		d := with(t, measure.Metric, "measured.foreEdgeThickness", "10 mm", "measured.spineThickness", spine)
+		if got := levelOf(All(reckon(d)), Finding{ID: "swell-high", Key: "sewing.threadDiameter"}); got != want {
+			t.Errorf("10 mm at the fore edge, %s at the spine: %q", spine, got)
+		}
+	}
+}
+
+// Fold parity, derived from ISO 216: long-grain A4 folded to A5 runs its grain
+// across the spine and cannot do otherwise; long-grain A3 in quarto is right.
+func TestFoldParity(t *testing.T) {
+	sheet := func(length, width, turned string) ([]Finding, int) {
+		b := reckon(with(t, measure.Metric, "page.width", "148 mm", "page.height", "210 mm", "paper.grain", "long",
+			"paper.sheetLength", length, "paper.sheetWidth", width, "paper.lostEdges", "0", "paper.turned", turned))
+		return All(b), b.Use.FoliosASheet
+	}
+	wrong := Finding{ID: "grain-paper", Key: "paper.turned"}
+	if _, folios := sheet("297 mm", "210 mm", "no"); folios != 0 {
+		t.Errorf("A4, grain along the spine: %d folios", folios)
+	}
+	if found, folios := sheet("297 mm", "210 mm", "yes"); folios != 1 || levelOf(found, wrong) != Stop {
+		t.Errorf("A4 turned: %d folios, %q", folios, levelOf(found, wrong))
+	}
+	if found, folios := sheet("420 mm", "297 mm", "no"); folios != 2 || levelOf(found, wrong) != "" {
+		t.Errorf("A3: %d folios, %q", folios, levelOf(found, wrong))
+	}
+}
