@@ -7,7 +7,8 @@ import (
 	"grainwise/model/stock"
 )
 
-// offered is the first proposed remedy that mends, nil where none does.
+// offered is the first proposed remedy that does away with a finding, else the
+// first that makes it milder; nil where none does.
 func offered(b book.Book, standing []Finding, f Finding) *Remedy {
 	proposed := mend(b, f)
 	if len(proposed) == 0 {
@@ -15,17 +16,22 @@ func offered(b book.Book, standing []Finding, f Finding) *Remedy {
 	}
 	decided := book.Decisions{Design: b.Resolved.Design, Measured: b.Resolved.Measured}
 	shelf := shelfOf(b.Resolved)
+	var milder *Remedy
 	for _, r := range proposed {
 		changed, err := r.Apply(decided)
 		if err != nil || changed == decided {
 			continue
 		}
 		after := findings(book.Compute(book.Resolve(changed, shelf)))
-		if mended(standing, after, f) {
+		switch {
+		case !mended(standing, after, f):
+		case levelOf(after, f) == "":
 			return &r
+		case milder == nil:
+			milder = &r
 		}
 	}
-	return nil
+	return milder
 }
 
 // mended reports whether a finding is gone or milder, and nothing as grave as
