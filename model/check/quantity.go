@@ -47,7 +47,7 @@ func (q Quantity) Text(style measure.Style) string {
 	case Percent:
 		return plain(q.Amount, 1) + " %"
 	case Ratio:
-		return plain(q.Amount, 2)
+		return plain(q.Amount, max(style.Decimals, 2))
 	case Count:
 		return plain(q.Amount, 0)
 	}
@@ -83,9 +83,9 @@ func finer(style measure.Style, decimals int) measure.Style {
 	return style
 }
 
-// apart returns the style in which two different lengths do not look alike.
+// apart returns the style in which two different amounts do not look alike.
 func apart(a, b Quantity, style measure.Style) measure.Style {
-	if a.Unit != Millimetres || a.Amount == b.Amount {
+	if a.Unit != b.Unit || a.Amount == b.Amount {
 		return style
 	}
 	for decimals := 1; decimals <= 3 && a.Text(style) == b.Text(style); decimals++ {

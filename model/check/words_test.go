@@ -127,8 +127,12 @@ func TestQuantityTexts(t *testing.T) {
 	}
 }
 
-// Two sizes that differ are never told alike in one line.
+// Two amounts that differ are never told alike in one line.
 func TestWantedTellsThemApart(t *testing.T) {
+	swell := Finding{ID: "swell-high", Found: ratio(1.3624), Limit: ratio(swellCheck)}
+	if got, want := swell.Wanted(measure.Style{Decimals: 1}), "found 1.362, wanted 1.36 at most"; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
 	f := Finding{ID: "square-small", Found: length(measure.MM(1.98)), Limit: length(squareLeast), Blanks: map[string]any{"edge": "head"}}
 	for _, c := range []struct {
 		style measure.Style
