@@ -1,0 +1,133 @@
+package view
+
+import (
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/render/draft"
+	"grainwise/render/scene"
+)
+
+// LaidFlat is the working drawing of the case: the covering seen from the
+// inside with everything that lands on it.
+func LaidFlat(in Input) *scene.Scene {
+	s := in.sheet(draft.GroundFlat)
+	d := flatDrawing{in: in, sheet: s, shape: planFlat(in.Book), colour: draft.PaletteOf(in.Book)}
+	d.layout = in.layFlat(s, d.shape)
+	d.plan = d.layout.plan
+	if in.Title {
+		d.title()
+	}
+	d.parts()
+	d.chosen()
+	d.pastedLeaves()
+	if len(d.layout.details) > 0 {
+		d.detailA()
+	}
+	if len(d.layout.details) > 1 {
+		d.detailB()
+	}
+	if in.Dimensions {
+		d.dimensions()
+	}
+	if in.Grain {
+		d.grain()
+	}
+	d.names()
+	return s.Scene()
+}
+
+type flatDrawing struct {
+	in     Input
+	sheet  *draft.Sheet
+	shape  flatPlan
+	plan   draft.Plan
+	layout flatLayout
+	colour draft.Palette
+}
+
+func (d *flatDrawing) title() {
+	b, in := d.in.Book, d.in
+	d.sheet.Strip(draft.Strip{
+		Title: words.Say("view.laid-flat"), Subtitle: words.Say("flat.subtitle"), Compact: d.layout.compact,
+		Fields: []draft.Field{
+			{Word: words.Say("strip.book"), Value: in.bookLine()},
+			{Word: words.Say("strip.covering"), Value: in.coveringLine()},
+			{Word: words.Say("strip.sizes"), Value: in.sizesLine()},
+			{Word: words.Say("strip.block"), Value: words.Say("strip.leaves", words.With{"count": b.Block.Leaves})},
+		},
+		Bar: func(right draft.P, widest float64) float64 {
+			return d.sheet.ScaleBar(right, d.plan.Scale, widest, in.System)
+		},
+	}, d.layout.left, d.layout.right, d.layout.strip)
+}
+
+// parts draws covering, boards and spine piece.
+func (d *flatDrawing) parts() {
+	p, s := d.shape, d.sheet
+	cloth := draft.FlatCloth(d.colour.Covering)
+	covering := s.About(book.PartCovering, "")
+	outline := d.plan.Path(p.covering())
+	covering.Outline(draft.WasteLine(), d.plan.Path(p.whole())...)
+	covering.Face(outline, cloth, scene.Weave, d.plan.Plane())
+	covering.Outline(draft.FlatLine(d.colour.Covering), outline...)
+	for _, side := range []float64{-1, 1} {
+		x0, x1 := p.boardRect(side)
+		d.part(book.PartBoard, x0, x1, draft.FlatBoard(d.colour.Board), scene.Board)
+	}
+	d.part(book.PartSpine, -p.spine/2, p.spine/2, d.colour.Spine.Towards(draft.Paper, 0.3), scene.Tooth)
+}
+
+// part draws a rectangle as high as the boards.
+func (d *flatDrawing) part(id book.PartID, x0, x1 float64, fill scene.Colour, texture scene.Texture) {
+	s := d.sheet.About(id, "")
+	outline := d.plan.Rect(x0, 0, x1, d.shape.height)
+	s.Face(outline, fill, texture, d.plan.Plane())
+	s.Outline(draft.FlatLine(fill), outline...)
+}
+
+// chosen outlines the part that is chosen.
+func (d *flatDrawing) chosen() {
+	p := d.shape
+	high := func(x0, x1 float64) { d.sheet.Outline(draft.ChosenLine(), d.plan.Rect(x0, 0, x1, p.height)...) }
+	switch d.in.Chosen {
+	case book.PartCovering:
+		d.sheet.Outline(draft.ChosenLine(), d.plan.Path(p.covering())...)
+	case book.PartSpine:
+		high(-p.spine/2, p.spine/2)
+	case book.PartJoint:
+		high(-p.inner(), -p.spine/2)
+		high(p.spine/2, p.inner())
+	case book.PartBoard:
+		high(p.boardRect(-1))
+		high(p.boardRect(1))
+	case book.PartLiner:
+		for _, side := range []float64{-1, 1} {
+			x0, x1 := p.leafRect(side, 0)
+			d.sheet.Outline(draft.ChosenLine(), d.plan.Rect(x0, p.leafTail, x1, p.leafHead)...)
+		}
+	}
+}
+
+// pastedLeaves marks where the pasted leaves lie: dashed as the closed book
+// puts them, dotted where they would land were the case laid open.
+func (d *flatDrawing) pastedLeaves() {
+	p := d.shape
+	s := d.sheet.About(book.PartLiner, "")
+	for _, side := range []float64{-1, 1} {
+		x0, x1 := p.leafRect(side, 0)
+		leaf := d.plan.Rect(x0, p.leafTail, x1, p.leafHead)
+		s.Veil(leaf, d.colour.Liner.Towards(draft.Paper, 0.5), 0.34)
+		s.Outline(draft.PastedLine(draft.Ink), leaf...)
+		wrong := d.openMark(side)
+		s.Line(draft.OpenMarkLine(), d.plan.At(wrong, p.leafTail), d.plan.At(wrong, p.leafHead))
+	}
+}
+
+// openMark is x of a leaf's fore edge, placed with the case open.
+func (d *flatDrawing) openMark(side float64) float64 {
+	x0, x1 := d.shape.leafRect(side, d.shape.shift)
+	if side < 0 {
+		return x0
+	}
+	return x1
+}

@@ -1,0 +1,23 @@
+package view
+
+import "grainwise/assets/words"
+
+// The fields of the title strip that several drawings share.
+
+// bookLine is the project's name and the page's size.
+func (in Input) bookLine() string {
+	page := in.by(in.Book.Resolved.Page.Width, in.Book.Resolved.Page.Height)
+	if in.Name == "" {
+		return page
+	}
+	return in.Name + ", " + page
+}
+
+// coveringLine is the covering's name and how its grain lies.
+func (in Input) coveringLine() string {
+	covering, _ := in.Book.Part("covering")
+	return words.Say("strip.grain."+string(covering.Grain), words.With{"name": in.Book.Resolved.Stock.Covering.Name})
+}
+
+// sizesLine is the unit of the figures.
+func (in Input) sizesLine() string { return words.Say("strip.sizes." + in.System.String()) }
