@@ -90,6 +90,9 @@ func (s *Sheet) span(a, b P, gap float64) {
 	s.head(b, d, Ink2)
 }
 
+// Span is a dimension line without a figure, its heads inside or outside.
+func (s *Sheet) Span(a, b P) { s.span(a, b, 0) }
+
 // extension runs from a small gap off the part to a little past the line.
 func (s *Sheet) extension(from, to P) {
 	if l := distance(from, to); l > extensionGap {

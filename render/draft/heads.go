@@ -58,3 +58,9 @@ func (s *Sheet) GrainArrow(a, b P, c scene.Colour) {
 	}
 	s.Lines(GrainLine(c), lines...)
 }
+
+// Arrow is a line with a filled head at its end.
+func (s *Sheet) Arrow(from, to P) {
+	s.Line(DimensionLine(), from, to)
+	s.head(to, direction(from, to), Ink2)
+}

@@ -37,6 +37,21 @@ func LeafLine() scene.Line {
 	return l
 }
 
+// HatchLine shades what is cut through.
+func HatchLine() scene.Line {
+	l := line(0.6, Ink)
+	l.Alpha = 0.30
+	return l
+}
+
+// SheetLine is a thin sheet seen from its edge: so many px thick, at least
+// 1.1, with an outline of its own.
+func SheetLine(material scene.Colour, thick float64) scene.Line {
+	l := line(max(thick, 1.1), material)
+	l.Halo, l.Under = l.Width+1.2*scene.Px, Edge(material)
+	return l
+}
+
 // JoiningLine joins corners that will meet.
 func JoiningLine() scene.Line { return line(0.65, Ink2, 1, 2.4) }
 
@@ -45,6 +60,9 @@ func FoldLine(c scene.Colour) scene.Line { return line(0.7, c, 4, 2.5) }
 
 // PastedLine is the edge of the pasted leaf.
 func PastedLine(c scene.Colour) scene.Line { return line(0.9, c, 6, 3) }
+
+// OpenMarkLine is where a pasted leaf would lie, placed with the case open.
+func OpenMarkLine() scene.Line { return line(0.9, Ink2, 1.6, 2.6) }
 
 // CentreLine is an axis of symmetry.
 func CentreLine() scene.Line { return line(0.6, Ink2, 14, 3, 2, 3) }

@@ -1,6 +1,9 @@
 package draft
 
-import "grainwise/render/scene"
+import (
+	"grainwise/render/scene"
+	"grainwise/render/typeface"
+)
 
 // Box is a rectangle of the sheet, in px.
 type Box struct{ X0, Y0, X1, Y1 float64 }
@@ -55,7 +58,7 @@ func TextBoxes(s *scene.Scene) []Box {
 		if t, is := item.(scene.Text); is {
 			size := t.Size / scene.Px
 			at := P{X: t.At.X / scene.Px, Y: t.At.Y / scene.Px}
-			boxes = append(boxes, textBox(at, em(t.Font, t.String)*size, size, t.Align, t.Turn))
+			boxes = append(boxes, textBox(at, typeface.Width(t.Font, size, t.String), size, t.Align, t.Turn))
 		}
 	}
 	return boxes

@@ -10,28 +10,38 @@ type Strip struct {
 	Title, Subtitle string
 	Fields          []Field // the first are kept when there is no room for all
 	Foot            string  // a remark under the fields, may be empty
+	Compact         bool    // one line lower, without the subtitle
 	Bar             func(right P, widest float64) float64
 }
 
-// Size of the strip, px.
-const (
-	StripHeight = 84
-	stripAir    = 26 // between columns
-)
+// stripAir is the least air between columns, px.
+const stripAir = 26
+
+// StripHeight is how much of the sheet's foot the strip takes, px.
+func StripHeight(compact bool) float64 {
+	if compact {
+		return 62
+	}
+	return 84
+}
 
 // Strip draws the title strip between two margins, its rule at y. What does
 // not fit is left out from the end: fields, then the foot.
 func (s *Sheet) Strip(t Strip, left, right, y float64) {
 	s.Line(RuleLine(), P{X: left, Y: y}, P{X: right, Y: y})
-	s.Text(P{X: left, Y: y + 34}, t.Title, Title(), scene.Start, 0)
+	title, line, low := Title(), 34.0, 73.0
+	if t.Compact {
+		title, line, low, t.Subtitle = Title().At(19), 28.0, 50.0, ""
+	}
+	s.Text(P{X: left, Y: y + line}, t.Title, title, scene.Start, 0)
 	s.Try(P{X: left, Y: y + 54}, t.Subtitle, Word().At(12), scene.Start, 0)
 	end := right
 	if t.Bar != nil {
-		end -= t.Bar(P{X: right, Y: y + 36}, 110) + stripAir
+		end -= t.Bar(P{X: right, Y: y + line - 3}, 110) + stripAir
 	}
-	x := left + max(Title().Width(t.Title), Word().At(12).Width(t.Subtitle)) + 2*stripAir
-	s.fields(t, x, end, y)
-	s.foot(t.Foot, x, right, left, y)
+	x := left + max(title.Width(t.Title), Word().At(12).Width(t.Subtitle)) + 1.5*stripAir
+	s.fields(t, x, end, y+line-34)
+	s.foot(t, x, right, left, y+low)
 }
 
 // fields sets as many columns as fit and spreads what air is left over.
@@ -54,10 +64,10 @@ func (s *Sheet) fields(t Strip, x, end, y float64) {
 	}
 }
 
-// foot sets the remark where it fits: beside the title, or under it.
-func (s *Sheet) foot(text string, x, right, left, y float64) {
-	if x+Small().Width(text) <= right && s.Try(P{X: x, Y: y + 64}, text, Small().At(12), scene.Start, 0) {
+// foot sets the remark where it fits: under the fields, else from the margin.
+func (s *Sheet) foot(t Strip, x, right, left, y float64) {
+	if !t.Compact && x+Small().At(12).Width(t.Foot) <= right && s.Try(P{X: x, Y: y - 9}, t.Foot, Small().At(12), scene.Start, 0) {
 		return
 	}
-	s.Try(P{X: left, Y: y + 73}, text, Small(), scene.Start, 0)
+	s.Try(P{X: left, Y: y}, t.Foot, Small(), scene.Start, 0)
 }

@@ -3,6 +3,7 @@ package draft
 import (
 	"grainwise/model/measure"
 	"grainwise/render/scene"
+	"grainwise/render/typeface"
 )
 
 // Least is the smallest type anywhere, in px.
@@ -52,7 +53,7 @@ func (t Type) At(size float64) Type {
 }
 
 // Width of a text in px.
-func (t Type) Width(text string) float64 { return em(t.Font, text) * t.Size }
+func (t Type) Width(text string) float64 { return typeface.Width(t.Font, t.Size, text) }
 
 // Sizes is how drawings show lengths: millimetres to a tenth, inches to 1/32.
 func Sizes(system measure.System) measure.Style {

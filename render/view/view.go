@@ -35,7 +35,9 @@ func (v View) Label() string { return words.Say("view." + v.ID) }
 
 // All lists the drawings in the order in which they are offered.
 func All() []View {
-	return []View{}
+	return []View{
+		{"laid-flat", LaidFlat},
+	}
 }
 
 // Find returns the view with an id.

@@ -1,0 +1,228 @@
+package view
+
+import (
+	"math"
+
+	"grainwise/model/book"
+	"grainwise/render/draft"
+)
+
+// profile is the closed book's cross-section in millimetres, seen from the
+// tail: x = 0 is the block's back and grows towards the fore edge, y = 0 is
+// the middle of the thickness. Only the upper half is kept: the lower mirrors.
+type profile struct {
+	sections, leaves    int     // leaves of one section
+	width               float64 // of the block
+	spineHalf, foreHalf float64 // half thicknesses of the block
+	board, spine, cloth float64 // thicknesses
+	liner               float64
+	spineWidth          float64
+	setBack             float64 // board's spine edge from the block's back
+	groove              float64
+	fore                float64 // board's fore edge
+	lift                float64 // of the board's spine edge where it rides
+	turnIn              float64 // seen on the board's inner face
+	pleat               float64
+	leafFore            float64 // fore edge of the pasted leaf
+	page, creep         float64
+	closes              bool
+}
+
+func profileOf(b book.Book) profile {
+	r := b.Resolved
+	p := profile{
+		sections: r.Sections.Count, leaves: 2 * r.Sections.Folios,
+		width: b.Block.Width.MM(), spineHalf: b.Block.SpineThickness.MM() / 2, foreHalf: b.Block.ForeEdgeThickness.MM() / 2,
+		board: r.Stock.Board.Thickness.MM(), spine: r.SpineThickness().MM(), cloth: r.Stock.Covering.Thickness.MM(),
+		liner: r.Stock.Liner.Thickness.MM(), spineWidth: b.ToCut.SpineWidth.MM(),
+		setBack: b.ToCut.SetBack.MM(), groove: r.Groove().MM(),
+		turnIn: b.TurnInSeen().MM(), pleat: r.Liner.PleatDepth.MM(),
+		page: r.Page.Width.MM(), closes: b.ToCut.Closes,
+	}
+	p.creep = p.width - p.page
+	if !p.closes {
+		p.ride(b)
+	}
+	p.fore = p.setBack + b.ToCut.BoardWidth.MM()
+	p.leafFore = p.fore - b.Casing.ForeEdge.MM()
+	return p
+}
+
+// ride is what a joint does that is too narrow to close: it cannot be pressed
+// into a groove, so it runs straight from the spine piece to the board's outer
+// edge. The board comes to lie as far back as the joint lets it, and where
+// that is past the block's back it rides up on the spine piece.
+func (p *profile) ride(b book.Book) {
+	free := (b.ToCut.JointWidth - b.Resolved.Stock.Covering.Thickness.Times(b.Resolved.Joint.BendLoss)).MM()
+	rise := (p.spineWidth/2 - p.spineHalf) - p.board
+	h := math.Sqrt(max(free*free-rise*rise, 0))
+	p.groove, p.setBack = 0, h-p.spine
+	if p.setBack < 0 {
+		p.lift = max(p.spineWidth/2-p.spineHalf, 0)
+	}
+}
+
+// blockTop is the board's inner face, and so the block's upper face, at x: the
+// block tapers evenly from its swollen back to its fore edge.
+func (p profile) blockTop(x float64) float64 {
+	return p.spineHalf + (p.foreHalf-p.spineHalf)*x/p.width
+}
+
+// boardIn is the board's inner face, which leaves the block where it rides.
+func (p profile) boardIn(x float64) float64 {
+	y := p.blockTop(x)
+	if p.lift > 0 && p.fore > p.setBack {
+		y += p.lift * max(p.fore-x, 0) / (p.fore - p.setBack)
+	}
+	return y
+}
+
+// boardOut is the board's outer face.
+func (p profile) boardOut(x float64) float64 { return p.boardIn(x) + p.board }
+
+// boardOutline is the upper board.
+func (p profile) boardOutline() []draft.P {
+	return []draft.P{
+		{X: p.setBack, Y: p.boardIn(p.setBack)}, {X: p.fore, Y: p.boardIn(p.fore)},
+		{X: p.fore, Y: p.boardOut(p.fore)}, {X: p.setBack, Y: p.boardOut(p.setBack)},
+	}
+}
+
+// coveringPath is the covering's inner face, from the end of the turn-in round
+// the upper board and through the joint to the middle of the spine piece.
+func (p profile) coveringPath() []draft.P {
+	end := max(p.fore-max(p.turnIn, 0), p.setBack)
+	path := []draft.P{
+		{X: end, Y: p.boardIn(end)},
+		{X: p.fore, Y: p.boardIn(p.fore)}, {X: p.fore, Y: p.boardOut(p.fore)},
+		{X: p.setBack, Y: p.boardOut(p.setBack)},
+	}
+	if p.groove > 0 {
+		path = append(path, draft.P{X: p.setBack, Y: p.boardOut(p.setBack) - p.groove})
+	}
+	return append(path, draft.P{X: -p.spine, Y: p.spineWidth / 2}, draft.P{X: -p.spine, Y: 0})
+}
+
+// coveringMiddle is the middle of the covering's thickness, its bends rounded.
+func (p profile) coveringMiddle() []draft.P {
+	return offset(draft.Rounded(p.coveringPath(), 0.35+0.5*p.cloth), -p.cloth/2)
+}
+
+// offset is a row of points moved to the left of its direction by so much,
+// mitred at the bends (no mitre longer than three times the distance).
+func offset(path []draft.P, by float64) []draft.P {
+	out := make([]draft.P, len(path))
+	for i := range path {
+		before, after := normal(path, i-1), normal(path, i)
+		if before == (draft.P{}) {
+			before = after
+		}
+		if after == (draft.P{}) {
+			after = before
+		}
+		m := draft.P{X: before.X + after.X, Y: before.Y + after.Y}
+		l2 := m.X*m.X + m.Y*m.Y
+		reach := 2 / max(l2, 2.0/9)
+		out[i] = draft.P{X: path[i].X + by*reach*m.X, Y: path[i].Y + by*reach*m.Y}
+	}
+	return out
+}
+
+// normal is the unit vector to the left of the i-th stretch; nought where
+// there is none.
+func normal(path []draft.P, i int) draft.P {
+	if i < 0 || i+1 >= len(path) {
+		return draft.P{}
+	}
+	dx, dy := path[i+1].X-path[i].X, path[i+1].Y-path[i].Y
+	l := math.Hypot(dx, dy)
+	if l == 0 {
+		return draft.P{}
+	}
+	return draft.P{X: -dy / l, Y: dx / l}
+}
+
+// band is one section's place in the block: its lower and upper edge at x,
+// counted from the tail-end side of the drawing upwards.
+func (p profile) band(i int, x float64) (low, high float64) {
+	n := float64(p.sections)
+	at := func(half, between float64) (float64, float64) {
+		inner := 2 * (half - p.liner)
+		pitch := inner / n
+		mid := -inner/2 + (float64(i)+0.5)*pitch
+		thick := max(pitch-between, pitch*0.4)
+		return mid - thick/2, mid + thick/2
+	}
+	gap := 0.0
+	if p.pleat > 0 && p.sections > 1 {
+		gap = 2 * p.liner
+	}
+	l0, h0 := at(p.spineHalf, gap)
+	l1, h1 := at(p.foreHalf, 0)
+	f := x / p.width
+	return l0 + (l1-l0)*f, h0 + (h1-h0)*f
+}
+
+// leafPair is folio j of section i, 0 outermost: from the fore edge along its
+// lower half round the fold and back, as far as right.
+func (p profile) leafPair(i, j int, right float64) []draft.P {
+	folios := p.leaves / 2
+	share := 1 - float64(j)/float64(folios) // of the section's half thickness
+	edge := min(p.foreOf(j), right)
+	low, high := p.band(i, 0)
+	half := (high - low) / 2 * share
+	depth := min(half, p.width/4)
+	start := p.liner + (high-low)/2 - half // nested folds stand one inside the other
+	centre := start + depth
+	path := []draft.P{p.inBand(i, edge, -share), p.inBand(i, centre, -share)}
+	for k := 1; k < foldSteps; k++ {
+		sin, cos := math.Sincos(math.Pi * float64(k) / foldSteps)
+		path = append(path, p.inBand(i, centre-depth*sin, -share*cos))
+	}
+	return append(path, p.inBand(i, centre, share), p.inBand(i, edge, share))
+}
+
+const foldSteps = 10
+
+// foreOf is the fore edge of folio j: the inner ones creep out.
+func (p profile) foreOf(j int) float64 {
+	folios := p.leaves / 2
+	if folios < 2 {
+		return p.page
+	}
+	return p.page + p.creep*float64(j)/float64(folios-1)
+}
+
+// inBand is a point of section i at x, -1 … 1 of its thickness.
+func (p profile) inBand(i int, x, share float64) draft.P {
+	low, high := p.band(i, x)
+	return draft.P{X: x, Y: (low+high)/2 + share*(high-low)/2}
+}
+
+// linerPath is the liner from the upper board's pasted leaf down through every
+// valley and pleat to the lower one's.
+func (p profile) linerPath() []draft.P {
+	half := p.liner / 2
+	top := func(x float64) draft.P { return draft.P{X: x, Y: p.blockTop(x) - half} }
+	path := []draft.P{top(max(p.leafFore, 0)), top(half)}
+	for i := p.sections - 1; i > 0; i-- {
+		low, _ := p.band(i, 0)
+		_, high := p.band(i-1, 0)
+		if p.pleat > 0 {
+			mid := (low + high) / 2
+			path = append(path, draft.P{X: half, Y: low - half/2}, draft.P{X: p.pleat, Y: mid + half/2},
+				draft.P{X: p.pleat, Y: mid - half/2}, draft.P{X: half, Y: high + half/2})
+		}
+	}
+	bottom := func(x float64) draft.P { return draft.P{X: x, Y: -p.blockTop(x) + half} }
+	return append(path, bottom(half), bottom(max(p.leafFore, 0)))
+}
+
+// outer is the book's outline: its back, and the top of the upper board.
+func (p profile) back() float64 { return -p.spine - p.cloth }
+
+// halfThickness is half of the most that the drawing is thick.
+func (p profile) halfThickness() float64 {
+	most := max(p.boardOut(p.setBack), p.boardOut(p.fore), p.spineWidth/2)
+	return most + p.cloth
+}
