@@ -144,7 +144,7 @@ func spineRows() []Param {
 		autoSize("joint.width", func(d *Decisions) *Choice[Length] { return &d.Design.Joint.Width }, autoJointToCut).
 			within(2, 25).steps(0.5, 1.0/32).on(PartJoint),
 		size("joint.setBack", func(d *Decisions) *Length { return &d.Design.Joint.SetBack }).
-			from(5, 3.0/16).within(2, 12).steps(0.5, 1.0/32).on(PartJoint),
+			from(5, 7.0/32).within(2, 12).steps(0.5, 1.0/32).on(PartJoint),
 		material("spine", stock.Card, func(d *Decisions) *string { return &d.Design.Spine.Material }, "Withy card 0.4"),
 		autoSize("spine.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Spine.Thickness },
 			func(b *Book) Length { return b.Resolved.autoSpineThickness() }).within(0.1, 6).steps(0.1, 1.0/64),

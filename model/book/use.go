@@ -61,6 +61,14 @@ func (r Resolved) materialOf(id PartID) (stock.Material, bool) {
 	return r.spineStock(), false
 }
 
+// Fits reports whether a part can be cut from its sheet or roll at all, lying
+// as its grain and the design ask.
+func (b Book) Fits(p Part) bool {
+	m, turned := b.Resolved.materialOf(p.ID)
+	_, ok := unitsOf(b.Resolved, m, p, turned)
+	return ok
+}
+
 // unitsOf is how many sheets, or metres of roll, a part takes; false where it
 // does not fit.
 func unitsOf(r Resolved, m stock.Material, p Part, turned bool) (float64, bool) {

@@ -34,6 +34,16 @@ var steps = []step{
 	{"material-unknown", "spine", set("spine", "Nowhere 1", "spine.kind", "board"), ""},
 	{"material-unknown", "adhesive", set("adhesive", "Nowhere 1"), Stop},
 
+	// Usable of 1000 × 700: 994 × 694. A folio 694 wide comes out, one of 696 not.
+	{"piece-over-sheet", "paper.turned", set("page.width", "347", "page.height", "450"), ""},
+	{"piece-over-sheet", "paper.turned", set("page.width", "348", "page.height", "450"), Stop},
+	{"piece-over-sheet", "liner.turned", set("page.width", "348"), Stop},
+	{"piece-over-sheet", "board.turned", set("board.width", "348"), ""},
+	{"piece-over-sheet", "board.turned", set("board.width", "348", "board.turned", "yes", "page.height", "450"), ""},
+	// The roll is 980 wide: 2 × 455 + 2 × 9 + 16 + 2 × 18 = 980.
+	{"piece-over-sheet", "covering.turned", set("board.width", "455", "joint.width", "9", "spine.width", "16", "covering.turnIn", "18"), ""},
+	{"piece-over-sheet", "covering.turned", set("board.width", "456", "joint.width", "9", "spine.width", "16", "covering.turnIn", "18"), Stop},
+
 	{"grain-paper", "paper.turned", set("paper.turned", "yes", "paper.thickness", "0.14 mm"), Check},
 	{"grain-paper", "paper.turned", set("paper.turned", "yes", "paper.thickness", "0.15 mm"), Stop},
 	{"grain-paper", "paper.turned", set("paper.turned", "yes", "paper.grain", "none"), ""},

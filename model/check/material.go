@@ -76,6 +76,43 @@ func takeFromShelf(b book.Book, f Finding) []Remedy {
 	return nil
 }
 
+// pieceOverSheet: a piece that its sheet or roll cannot give, lying as its
+// grain and the design ask. Not in the list of checks: without it a book that
+// nothing can be cut for would pass in silence.
+func pieceOverSheet(b book.Book) []Finding {
+	var found []Finding
+	for _, p := range b.Parts {
+		if b.Fits(p) {
+			continue
+		}
+		found = append(found, Finding{
+			Level: Stop, Part: p.ID, Key: turnedKey(p.ID), Found: count(0), Limit: count(1),
+			Blanks: map[string]any{
+				"piece": words.Say("part." + string(p.ID)), "height": p.Height, "width": p.Width, "name": p.Stock,
+			},
+		})
+	}
+	return found
+}
+
+// turnedKey is the parameter that says how a part lies on its sheet, or that
+// names what it is cut from where it cannot be turned.
+func turnedKey(id book.PartID) string {
+	switch id {
+	case book.PartFolio:
+		return "paper.turned"
+	case book.PartLiner:
+		return "liner.turned"
+	case book.PartBoard:
+		return "board.turned"
+	case book.PartCovering:
+		return "covering.turned"
+	case book.PartInterleaf:
+		return "interleaf"
+	}
+	return "spine"
+}
+
 // grainUnknown: every other finding on grain rests on a bend test.
 func grainUnknown(b book.Book) []Finding {
 	var found []Finding

@@ -18,6 +18,7 @@ type Rule struct {
 // rules is every rule, in the order of making.
 var rules = []Rule{
 	{"material-unknown", materialUnknown, takeFromShelf},
+	{"piece-over-sheet", pieceOverSheet, turnPiece},
 
 	{"grain-paper", grainPaper, turnPiece},
 	{"grain-board", grainBoard, turnPiece},
