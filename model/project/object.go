@@ -57,29 +57,25 @@ func (s source) notText() *Problem {
 		}
 		at += size
 	}
-	p := s.damaged(at, "", words.Say("project.notText"))
-	p.Kind = s.oursOr(Foreign)
-	return p
+	return s.damagedOrForeign(at, words.Say("project.notText"))
 }
 
 func (s source) notJSON(err error) *Problem {
-	at, reason := len(s.data), words.Say("project.cutShort")
 	var syntax *json.SyntaxError
 	if errors.As(err, &syntax) && int(syntax.Offset) < len(s.data) {
-		at = max(int(syntax.Offset)-1, 0)
-		reason = words.Say("project.notJSON", words.With{"found": syntax.Error()})
+		return s.damagedOrForeign(max(int(syntax.Offset)-1, 0), words.Say("project.notJSON", words.With{"found": syntax.Error()}))
 	}
-	p := s.damaged(at, "", reason)
-	p.Kind = s.oursOr(Foreign)
-	return p
+	return s.damagedOrForeign(len(s.data), words.Say("project.cutShort"))
 }
 
-// oursOr is Damaged where the text names one of our own files.
-func (s source) oursOr(kind ProblemKind) ProblemKind {
-	if bytes.Contains(s.data, []byte(`"grainwise-`)) {
-		return Damaged
+// damagedOrForeign is a problem of the text as a whole: it is one of our files
+// where it names itself so.
+func (s source) damagedOrForeign(at int, reason string) *Problem {
+	p := s.damaged(at, "", reason)
+	if !bytes.Contains(s.data, []byte(`"grainwise-`)) {
+		p.Kind, p.Reason = Foreign, words.Say("project.notOurs")
 	}
-	return kind
+	return p
 }
 
 // readObject reads the entries of an object inside a whole, valid text.

@@ -1,0 +1,43 @@
+package main
+
+import (
+	"strings"
+
+	"grainwise/model/measure"
+	"grainwise/model/project"
+)
+
+// openWith reads the project that the arguments name and takes their --set.
+func openWith(a arguments) (project.Project, error) {
+	file, err := a.oneFile()
+	if err != nil {
+		return project.Project{}, err
+	}
+	p, err := project.Open(file)
+	if err != nil {
+		return p, err
+	}
+	return p, setAll(&p, a.options["set"])
+}
+
+// setAll takes KEY=VALUE settings in their order; bare numbers are millimetres.
+func setAll(p *project.Project, sets []string) error {
+	for _, set := range sets {
+		key, value, err := splitSet(set)
+		if err != nil {
+			return err
+		}
+		if err := p.Set(key, value, measure.Metric); err != nil {
+			return setError(set, err)
+		}
+	}
+	return nil
+}
+
+func splitSet(set string) (key, value string, err error) {
+	key, value, ok := strings.Cut(set, "=")
+	if !ok {
+		return "", "", inputError("gw.wantSet", "found", set)
+	}
+	return strings.TrimSpace(key), strings.TrimSpace(value), nil
+}
