@@ -12,6 +12,7 @@ const Patience = 1500 * time.Millisecond
 type History[T comparable] struct {
 	done, undone []step[T]
 	sealed       bool // the next change starts a step, whatever its mark
+	held         bool // changes with one mark join however late they come
 }
 
 // step leads from one state to the next.
@@ -46,11 +47,15 @@ func (h *History[T]) joins(mark string, now time.Time) bool {
 		return false
 	}
 	last := h.done[len(h.done)-1]
-	return last.mark == mark && now.Sub(last.at) <= Patience
+	return last.mark == mark && (h.held || now.Sub(last.at) <= Patience)
 }
 
-// Seal ends the step that is open: the end of a drag.
-func (h *History[T]) Seal() { h.sealed = true }
+// Hold begins a drag: until Release all changes with one mark are one step,
+// apart from those before and after.
+func (h *History[T]) Hold() { h.held, h.sealed = true, true }
+
+// Release ends a drag.
+func (h *History[T]) Release() { h.held, h.sealed = false, true }
 
 // Undo returns the state before the last step, false where there is none.
 func (h *History[T]) Undo() (T, bool) {

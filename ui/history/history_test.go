@@ -30,15 +30,28 @@ func TestStepsWithOneMarkJoinWhileTheyAreClose(t *testing.T) {
 	}
 }
 
-func TestOtherMarksAndSealsStartSteps(t *testing.T) {
+func TestADragIsOneStepHoweverLong(t *testing.T) {
 	var h History[int]
 	h.Record(1, 2, "height", after(0), arrow)
-	h.Record(2, 3, "width", after(1), arrow)
-	h.Seal()
-	h.Record(3, 4, "width", after(2), arrow)
+	h.Hold()
+	h.Record(2, 3, "height", after(1), arrow)
+	h.Record(3, 9, "height", after(time.Hour), arrow)
+	h.Release()
+	h.Record(9, 10, "height", after(time.Hour+1), arrow)
+	for _, want := range []int{9, 2, 1} {
+		if got, _ := h.Undo(); got != want {
+			t.Errorf("undo gives %d, want %d", got, want)
+		}
+	}
+}
+
+func TestOtherMarksStartSteps(t *testing.T) {
+	var h History[int]
+	h.Record(1, 2, "height", after(0), arrow)
+	h.Record(2, 4, "width", after(1), arrow)
 	h.Record(4, 5, "", after(3), arrow)
 	h.Record(5, 6, "", after(4), arrow)
-	for _, want := range []int{5, 4, 3, 2, 1} {
+	for _, want := range []int{5, 4, 2, 1} {
 		if got, _ := h.Undo(); got != want {
 			t.Errorf("undo gives %d, want %d", got, want)
 		}
