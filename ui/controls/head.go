@@ -11,6 +11,7 @@ import (
 type HeadState struct {
 	Title   string
 	Summary string // at the right, while folded
+	Lasting bool   // the summary shows while open as well
 	Level   look.Level
 	Open    bool
 }
@@ -59,7 +60,7 @@ func (h *GroupHead) paint() {
 	setIcon(h.caret, caret(h.state.Open).In(p.Ink))
 	h.paintRing(h.ring, p)
 	summary := h.state.Summary
-	if h.state.Open {
+	if h.state.Open && !h.state.Lasting {
 		summary = ""
 	}
 	setText(h.summary, look.Fit(h.summary, summary, h.Size().Width-h.levelLeft()-levelSize-18), p.Quiet)

@@ -18,7 +18,8 @@ const (
 	MoreHeight    = float32(26)
 	LineHeight    = float32(30)
 
-	pillWidth = float32(60)
+	pillWidth   = float32(60)
+	rulerHeight = float32(20)
 )
 
 // RowState is everything a row shows.
@@ -242,14 +243,23 @@ func (r *Row) CreateRenderer() fyne.WidgetRenderer {
 }
 
 func (r *Row) least() fyne.Size {
-	height := RowHeight
-	if r.Ruler != nil {
-		height = WideRowHeight
-	}
+	height := r.bare()
 	if r.wrong() != "" {
 		height += ErrorHeight
 	}
 	return fyne.NewSize(320, height)
+}
+
+// bare is the row's height without a problem under it; a ruler without bars
+// takes no room.
+func (r *Row) bare() float32 {
+	switch {
+	case r.Ruler == nil:
+		return RowHeight
+	case len(r.Ruler.bars) == 0:
+		return WideRowHeight - rulerHeight
+	}
+	return WideRowHeight
 }
 
 func (r *Row) paint() {

@@ -68,7 +68,7 @@ func (r *Row) placeWide(size fyne.Size) {
 	put(r.Value, c.value, 0, c.wide, RowHeight)
 	put(r.Slider, labelLeft-trackInset, RowHeight-2, c.ending-labelLeft+trackInset, 24)
 	put(r.Ruler, labelLeft-trackInset, RowHeight+18, c.ending-labelLeft+trackInset, 20)
-	look.At(r.trouble, labelLeft, WideRowHeight+10)
+	look.At(r.trouble, labelLeft, r.bare()+10)
 }
 
 func (r *Row) remarkLeft() float32 { return labelLeft + look.Width(r.name, r.name.Text) + 8 }

@@ -75,6 +75,9 @@ func (s *Slider) SetState(state SliderState) {
 // State is what was set last, with the value of a drag in progress.
 func (s *Slider) State() SliderState { return s.state }
 
+// Held says whether a change is one of the mouse, not of a key.
+func (s *Slider) Held() bool { return s.held }
+
 // Along is where along the widget a value stands, inside the track.
 func (s *Slider) Along(value float64) float32 {
 	return trackInset + float32(s.fraction(value))*max(0, s.Size().Width-2*trackInset)
