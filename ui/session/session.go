@@ -1,0 +1,175 @@
+// Package session is the one project being edited: what the maker decided, what
+// follows from it, the way back, and whether it is saved. It knows no window.
+package session
+
+import (
+	"time"
+
+	"grainwise/model/book"
+	"grainwise/model/check"
+	"grainwise/model/measure"
+	"grainwise/model/project"
+	"grainwise/model/stock"
+	"grainwise/ui/history"
+)
+
+// Session holds one project. It belongs to one goroutine, the window's.
+type Session struct {
+	project   project.Project
+	book      book.Book
+	findings  []check.Finding
+	saved     project.Project
+	path      string
+	system    measure.System // of the sizes shown, not of those cut
+	steps     history.History[book.Decisions]
+	moving    string // the parameter that a drag is moving
+	before    book.Book
+	listeners []func()
+	// Now is the clock; a test sets its own.
+	Now func() time.Time
+}
+
+// New starts with a project; an empty path is that of one not in a file yet.
+func New(p project.Project, path string) *Session {
+	s := &Session{Now: time.Now}
+	s.start(p, path)
+	return s
+}
+
+// Replace puts another project in place of this one, with nothing to undo.
+func (s *Session) Replace(p project.Project, path string) {
+	s.start(p, path)
+	s.tell()
+}
+
+func (s *Session) start(p project.Project, path string) {
+	s.project, s.saved, s.path = p.Clone(), p.Clone(), path
+	s.steps, s.moving = history.History[book.Decisions]{}, ""
+	s.derive()
+}
+
+// Listen has f called once after every change of project, unit or file.
+func (s *Session) Listen(f func()) { s.listeners = append(s.listeners, f) }
+
+func (s *Session) tell() {
+	for _, f := range s.listeners {
+		f()
+	}
+}
+
+func (s *Session) derive() {
+	s.book = s.project.Book()
+	s.findings = check.All(s.book)
+}
+
+// Project is the project as it stands.
+func (s *Session) Project() project.Project { return s.project.Clone() }
+
+// Decisions is what the maker decided so far.
+func (s *Session) Decisions() book.Decisions { return s.project.Decisions }
+
+// Shelf is the project's own shelf; it is not to be changed.
+func (s *Session) Shelf() stock.Shelf { return s.project.Shelf }
+
+// Findings is what would go wrong, the worst first.
+func (s *Session) Findings() []check.Finding { return s.findings }
+
+// Book is what follows.
+func (s *Session) Book() book.Book { return s.book }
+
+// System is the unit shown.
+func (s *Session) System() measure.System { return s.system }
+
+// SetSystem shows sizes in another unit; it moves none of them.
+func (s *Session) SetSystem(system measure.System) {
+	if s.system != system {
+		s.system = system
+		s.tell()
+	}
+}
+
+// Path is the project's file; empty before the first save.
+func (s *Session) Path() string { return s.path }
+
+// Unsaved says whether there is something to lose.
+func (s *Session) Unsaved() bool { return !s.project.Equal(s.saved) }
+
+// Saved says that what stands now has been written to a file.
+func (s *Session) Saved(path string) {
+	s.path, s.saved = path, s.project.Clone()
+	s.tell()
+}
+
+// Set changes one decision. Changes of one parameter that follow each other
+// closely, and all those of one drag, are one step to undo.
+func (s *Session) Set(key string, v book.Value) error {
+	p, ok := book.Lookup(key)
+	if !ok {
+		return &book.ValueError{Key: key}
+	}
+	d := s.project.Decisions
+	if err := p.Set(&d, v); err != nil {
+		return err
+	}
+	s.change(d, key, "")
+	return nil
+}
+
+// Apply makes a whole change at once: one step under that name.
+func (s *Session) Apply(name string, d book.Decisions) { s.change(d, "", name) }
+
+func (s *Session) change(d book.Decisions, mark, name string) {
+	if d == s.project.Decisions {
+		return
+	}
+	s.steps.Record(s.project.Decisions, d, mark, s.Now(), func(from, to book.Decisions) string {
+		if name != "" {
+			return name
+		}
+		return s.stepName(from, to)
+	})
+	s.become(d)
+}
+
+func (s *Session) become(d book.Decisions) {
+	s.project.Decisions = d
+	s.derive()
+	s.tell()
+}
+
+// Hold begins a drag that moves a parameter.
+func (s *Session) Hold(key string) {
+	s.steps.Hold()
+	s.moving, s.before = key, s.book
+}
+
+// Release ends the drag.
+func (s *Session) Release() {
+	if s.moving == "" {
+		return
+	}
+	s.steps.Release()
+	s.moving = ""
+	s.tell()
+}
+
+// Moving is the parameter that a drag is moving and the book as it was when the
+// drag began; an empty key between drags.
+func (s *Session) Moving() (key string, before book.Book) { return s.moving, s.before }
+
+// Undo goes one step back; false where there is none.
+func (s *Session) Undo() bool { return s.travel(s.steps.Undo) }
+
+// Redo goes one step forward again.
+func (s *Session) Redo() bool { return s.travel(s.steps.Redo) }
+
+func (s *Session) travel(step func() (book.Decisions, bool)) bool {
+	d, ok := step()
+	if ok {
+		s.become(d)
+	}
+	return ok
+}
+
+// Steps names what Undo and Redo would do; empty for nothing.
+func (s *Session) Steps() (undo, redo string) { return s.steps.Next() }
