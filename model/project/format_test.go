@@ -8,6 +8,7 @@ import (
 
 	"grainwise/model/book"
 	"grainwise/model/book/booktest"
+	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/model/stock"
 )
@@ -126,4 +127,23 @@ func sameFormat(a, b Format) bool {
 		}
 	}
 	return true
+}
+
+// A built-in format is a book that can be made as it is: no stop, and few checks.
+func TestBuiltInFormatsRaiseNoStop(t *testing.T) {
+	for _, f := range BuiltIn() {
+		checks := 0
+		for _, finding := range check.All(formatBook(t, f)) {
+			switch finding.Level {
+			case check.Stop:
+				t.Errorf("%s: %s: %s", f.Name, finding.ID, finding.Text(measure.Style{Decimals: 2}))
+			case check.Check:
+				t.Logf("%s: %s: %s", f.Name, finding.ID, finding.Text(measure.Style{Decimals: 2}))
+				checks++
+			}
+		}
+		if checks > 2 {
+			t.Errorf("%s raises %d checks", f.Name, checks)
+		}
+	}
 }

@@ -37,9 +37,12 @@ func (s source) readWhole() (object, *Problem) {
 	if !utf8.Valid(s.data) {
 		return nil, s.notText()
 	}
-	var any json.RawMessage
-	if err := json.Unmarshal(s.data, &any); err != nil {
+	var value json.RawMessage
+	if err := json.Unmarshal(s.data, &value); err != nil {
 		return nil, s.notJSON(err)
+	}
+	if value[0] != '{' {
+		return nil, s.damagedOrForeign(0, words.Say("project.want.object"))
 	}
 	if name, at, found := firstDouble(s.data); found {
 		return nil, s.damaged(at, name, words.Say("project.double"))
@@ -139,7 +142,7 @@ func firstDouble(data []byte) (name string, at int, found bool) {
 		if here := len(open) - 1; here >= 0 && open[here].seen != nil {
 			if name, isText := token.(string); isText && !open[here].value {
 				if open[here].seen[name] {
-					return name, int(decoder.InputOffset()) - 1, true
+					return name, int(decoder.InputOffset()) - len(name) - len(`""`), true
 				}
 				open[here].seen[name] = true
 			}
