@@ -15,6 +15,13 @@ func line(width float64, c scene.Colour, dash ...float64) scene.Line {
 // PartLine is the outline of a part of a material.
 func PartLine(material scene.Colour) scene.Line { return line(0.8, Edge(material)) }
 
+// LightLine is an edge that catches the light, on dark cloth too.
+func LightLine(material scene.Colour) scene.Line {
+	l := line(0.7, material.Towards(Paper, 0.45))
+	l.Alpha = 0.6
+	return l
+}
+
 // FlatLine is the outline of a part in a working drawing.
 func FlatLine(material scene.Colour) scene.Line { return line(1.2, Edge(material)) }
 

@@ -39,3 +39,9 @@ func barLength(scale, widest float64, system measure.System) (units int, px floa
 	}
 	return 0, 0
 }
+
+// BarLength is how long the bar of a scale will be, px; 0 where it is left out.
+func BarLength(scale, widest float64, system measure.System) float64 {
+	_, px := barLength(scale, widest, system)
+	return px
+}

@@ -36,6 +36,7 @@ func (v View) Label() string { return words.Say("view." + v.ID) }
 // All lists the drawings in the order in which they are offered.
 func All() []View {
 	return []View{
+		{"taken-apart", TakenApart},
 		{"laid-flat", LaidFlat},
 	}
 }

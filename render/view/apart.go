@@ -1,0 +1,50 @@
+package view
+
+import (
+	"grainwise/render/draft"
+	"grainwise/render/scene"
+)
+
+// apart is one drawing of the book taken apart: its layers float one above the
+// other in the order of making.
+type apart struct {
+	in      Input
+	sheet   *draft.Sheet
+	size    apartSizes
+	open    halfOpen
+	stack   apartStack
+	leaves  leafDrawing
+	colours draft.Palette
+	labels  []apartLabel
+	column  float64 // left edge of the labels, px
+	foot    float64 // baseline of the foot line
+	closed  closedBook
+}
+
+// TakenApart draws the book in its layers, everything in painter's order, bottom layer first.
+func TakenApart(in Input) *scene.Scene {
+	a := newApart(in)
+	a.drawFoot()
+	a.drawTitle()
+	a.drawCovering()
+	a.joinBoards()
+	a.drawBoards()
+	a.joinLiner()
+	a.drawLiner()
+	a.joinSections()
+	a.drawSections()
+	a.drawClosed()
+	a.drawDimensions()
+	a.drawChosen()
+	a.drawLabels()
+	return a.sheet.Scene()
+}
+
+func newApart(in Input) *apart {
+	a := &apart{in: in, sheet: in.sheet(draft.Ground), size: sizesOf(in.Book), colours: draft.PaletteOf(in.Book)}
+	a.open = a.size.halfOpen()
+	a.fit()
+	a.leaves = a.size.leavesAt(a.stack.sections.scale, a.open)
+	a.closed = a.placeClosed()
+	return a
+}

@@ -1,0 +1,128 @@
+package view
+
+import (
+	"math"
+	"strings"
+
+	"grainwise/assets/words"
+	"grainwise/model/measure"
+	"grainwise/render/draft"
+	"grainwise/render/scene"
+)
+
+// closedBook is where the closed book stands in the drawing, and at what share
+// of the parts' scale; shown is false where no place was found.
+type closedBook struct {
+	shown   bool
+	at      oblique
+	size    closedSizes
+	caption []string // lines under its name
+	foot    float64  // y of the book's lowest edge
+}
+
+const (
+	closedMost, closedLeast = 66, 20 // per cent of the parts
+	closedClear             = 8.0    // px off the liner and the sections
+	closedTitle             = 96.0   // y under the title
+	captionName             = 26.0   // under the book, to its name's baseline
+	captionLine             = 17.0
+	captionAir              = 4.0
+	closedLift              = 0.45 // of the height to spare stays above
+)
+
+// placeClosed finds the largest closed book that keeps clear of the parts.
+func (a *apart) placeClosed() closedBook {
+	c := closedBook{size: closedSizesOf(a.in.Book)}
+	for percent := closedMost; percent >= closedLeast; percent-- {
+		for _, caption := range a.captions(percent) {
+			c.caption = caption
+			if a.tryClosed(&c, float64(percent)/100) {
+				return c
+			}
+		}
+	}
+	return c
+}
+
+// captions are the ways to say the size and the scale, widest first.
+func (a *apart) captions(percent int) [][]string {
+	solid := a.in.Book.Closed
+	size := a.in.by(solid.Width, solid.Height) + " × " + a.in.size(solid.Thickness)
+	if a.in.System == measure.Metric { // what was added up is worth no more than whole millimetres
+		whole := measure.Style{System: measure.Metric}
+		size = whole.Format(solid.Width) + " × " + whole.Format(solid.Height) + " × " + whole.Format(solid.Thickness)
+	}
+	if strings.Contains(size, measure.About) { // said once
+		size = measure.About + strings.ReplaceAll(size, measure.About, "")
+	}
+	with := words.With{"percent": percent}
+	return [][]string{
+		{size + ",  " + words.Say("apart.closed.scale", with)},
+		{size, words.Say("apart.closed.scale.short", with)},
+	}
+}
+
+func (a *apart) tryClosed(c *closedBook, share float64) bool {
+	scale := share * a.stack.boards.scale
+	right, up := closedReach(c.size)
+	wide, high := right*scale, up*scale
+	for _, line := range c.caption {
+		wide = max(wide, draft.SizeLine().Width(line))
+	}
+	high += captionName + captionLine*float64(len(c.caption)) + captionAir
+	left, top := a.edge(), a.edge()/2+edgeLeast/2
+	if a.in.Title {
+		top = closedTitle
+	}
+	limit := a.freeBelow(left + wide + closedClear)
+	if top+high+closedClear > limit || high <= 0 {
+		return false
+	}
+	spare := limit - closedClear - top - high
+	c.foot = top + closedLift*spare + up*scale
+	c.at = oblique{draft.P{X: left, Y: c.foot}, scale}
+	c.shown = true
+	return true
+}
+
+// freeBelow is how far down the upper left of the sheet is free, up to some x.
+func (a *apart) freeBelow(x float64) float64 {
+	s, half := a.size, a.open.spread/2
+	front := a.stack.liner.at(-half, a.linerY0(), 0)
+	back := a.stack.liner.at(-half, a.linerY1(), 0)
+	limit := front.Y
+	if x > front.X && back.X > front.X {
+		limit = front.Y + (back.Y-front.Y)*min((x-front.X)/(back.X-front.X), 1)
+	}
+	left := a.stack.sections.at(s.valleyX(a.open, 0)-a.leaves.half, a.y0(), s.pageWidth)
+	if x <= left.X {
+		return limit
+	}
+	rise := (x - left.X) * depthY / depthX
+	return math.Min(limit, left.Y-rise-closedClear)
+}
+
+// drawClosed draws the closed book with its caption.
+func (a *apart) drawClosed() {
+	c := a.closed
+	if !c.shown {
+		return
+	}
+	a.shadowOnSheet(c.at, box{x1: c.size.width, y1: c.size.height})
+	drawClosedBook(a.sheet, c.at, c.size, a.colours)
+	y := c.foot + captionName
+	a.sheet.Text(draft.P{X: c.at.origin.X, Y: y}, words.Say("apart.closed"), draft.Name(), scene.Start, 0)
+	for _, line := range c.caption {
+		y += captionLine
+		a.sheet.Text(draft.P{X: c.at.origin.X, Y: y}, line, draft.SizeLine(), scene.Start, 0)
+	}
+}
+
+// closedOutline is the closed book's silhouette, none where it is not shown.
+func (a *apart) closedOutline() [][]draft.P {
+	if !a.closed.shown {
+		return nil
+	}
+	c := a.closed.size
+	return [][]draft.P{a.closed.at.outline(box{x1: c.width, y1: c.height, z1: c.thickness})}
+}

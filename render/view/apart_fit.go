@@ -1,0 +1,74 @@
+package view
+
+import (
+	"grainwise/render/draft"
+)
+
+// The frame around the stack at 1200 × 800, px; a smaller frame has less of it,
+// down to the least that its dimensions and texts need.
+const (
+	edgeShare, edgeLeast, edgeMost = 0.047, 16.0, 56.0 // sheet's edge to text
+	topShare, topLeast, topMost    = 0.06, 18.0, 48.0
+	footShare, footLeast, footMost = 0.055, 14.0, 44.0 // foot line's baseline
+	dimensionsLeft                 = 62.0              // of the covering's corner
+	dimensionsBelow                = 34.0
+	columnGap                      = 26.0
+	columnShare                    = 0.235 // of the width may go to labels
+	footLeading                    = 20.0
+	footAir                        = 22.0
+	oneRowWidth                    = 800.0
+)
+
+// share is a part of a length between two limits.
+func share(of, length, least, most float64) float64 {
+	return min(max(of*length, least), most)
+}
+
+func (a *apart) edge() float64 { return share(edgeShare, a.sheet.Width, edgeLeast, edgeMost) }
+
+// fit chooses how much the labels say and places the stack in what is left.
+func (a *apart) fit() {
+	var wide float64
+	for level := range levels {
+		a.labels = labelsAt(a.in, level)
+		wide = labelsWidth(a.labels)
+		if wide <= columnShare*a.sheet.Width {
+			break
+		}
+	}
+	edge, w, h := a.edge(), a.sheet.Width, a.sheet.Height
+	a.foot = h - share(footShare, h, footLeast, footMost)
+	frame := draft.Box{
+		X0: edge,
+		X1: w - max(edge/2, edgeLeast) - wide - columnGap,
+		Y0: share(topShare, h, topLeast, topMost),
+		Y1: a.foot - float64(a.footRows()-1)*footLeading - footAir,
+	}
+	if a.in.Dimensions {
+		frame.X0 += dimensionsLeft
+		frame.Y1 -= dimensionsBelow
+	}
+	a.stack = a.size.stackIn(frame, a.open)
+	a.column = a.stack.right + columnGap
+}
+
+// labelsWidth is the widest line of the labels, px.
+func labelsWidth(labels []apartLabel) float64 {
+	wide := 0.0
+	for _, l := range labels {
+		wide = max(wide, draft.Name().Width(l.name), draft.SizeLine().Width(l.size), draft.SizeLine().Width(l.remark))
+	}
+	return wide
+}
+
+// footRows is how many rows the foot takes: bar, notes and key side by side
+// where there is room, else the notes in rows of their own.
+func (a *apart) footRows() int {
+	if a.sheet.Width >= oneRowWidth {
+		return 1
+	}
+	if a.sheet.Width >= 600 {
+		return 2
+	}
+	return 3
+}

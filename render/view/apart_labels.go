@@ -1,0 +1,126 @@
+package view
+
+import (
+	"grainwise/model/book"
+	"grainwise/render/draft"
+	"grainwise/render/scene"
+)
+
+// A label's lines, px from the y of its leader.
+const (
+	nameDown   = 5.0
+	sizeDown   = 22.0
+	remarkDown = 38.0
+	labelAbove = 11.0
+	labelAir   = 10.0
+	elbow      = 16.0 // left of the column
+	leaderEnd  = 5.0
+	bandWeight = 24.0
+)
+
+// anchor is where a leader may start on its part: at a height of the sheet
+// between two limits, and for the spine piece along a band between layers.
+type anchor struct {
+	low, high float64 // y, high the upper one: smaller
+	at        func(y float64) draft.P
+	band      float64 // y of the band, 0 without
+}
+
+// drawLabels sets the labels in one column, each level with its part.
+func (a *apart) drawLabels() {
+	blocks := make([]draft.Label, len(a.labels))
+	anchors := make([]anchor, len(a.labels))
+	for i, l := range a.labels {
+		anchors[i] = a.anchorOf(l.part)
+		blocks[i] = draft.Label{Anchor: (anchors[i].low + anchors[i].high) / 2, Above: labelAbove, Below: l.below()}
+		if anchors[i].band != 0 {
+			blocks[i].Anchor, blocks[i].Weight = anchors[i].band, bandWeight
+		}
+	}
+	bottom := a.foot - float64(a.footRows()-1)*footLeading - footAir + labelAir
+	ys, _ := draft.PlaceLabels(blocks, edgeLeast, bottom)
+	for i, l := range a.labels {
+		a.drawLabel(l, anchors[i], ys[i])
+	}
+}
+
+func (l apartLabel) below() float64 {
+	switch {
+	case l.remark != "":
+		return remarkDown + 4 + labelAir
+	case l.size != "":
+		return sizeDown + 4 + labelAir
+	}
+	return nameDown + 4 + labelAir
+}
+
+func (a *apart) drawLabel(l apartLabel, from anchor, y float64) {
+	s := a.sheet.About(l.part, "")
+	end := []draft.P{{X: a.column - elbow, Y: y}, {X: a.column - leaderEnd, Y: y}}
+	start := from.at(min(max(y, from.high), from.low))
+	line := []draft.P{start}
+	if from.band != 0 {
+		line = append(line, draft.P{X: start.X + max(start.Y-from.band, 0) + 4, Y: from.band})
+	}
+	s.Leader(append(line, end...)...)
+	s.Text(draft.P{X: a.column, Y: y + nameDown}, l.name, draft.Name(), scene.Start, 0)
+	s.Text(draft.P{X: a.column, Y: y + sizeDown}, l.size, draft.SizeLine(), scene.Start, 0)
+	s.Text(draft.P{X: a.column, Y: y + remarkDown}, l.remark, draft.SizeLine(), scene.Start, 0)
+}
+
+// Where along a part a leader may start: towards its right, off its corners.
+const (
+	anchorLow, anchorHigh = 0.2, 0.8
+	anchorIn              = 0.12 // of a part's width, from its right edge
+	anchorDeep            = 0.82 // of the page's height
+)
+
+func (a *apart) anchorOf(part book.PartID) anchor {
+	s := a.size
+	switch part {
+	case book.PartFolio:
+		x := s.valleyX(a.open, s.sections-1) + a.leaves.half
+		return a.onSide(x, a.y0()+anchorDeep*s.pageHeight, s.pageWidth)
+	case book.PartLiner:
+		return onFlat(a.stack.liner, a.open.spread/2-anchorIn*s.pasted, a.linerY0(), a.linerY1(), 0)
+	case book.PartSpine:
+		return a.onSpine()
+	case book.PartBoard:
+		return onFlat(a.stack.boards, s.boardX()[1][1]-anchorIn*s.boardWidth, 0, s.boardHeight, s.board)
+	}
+	in := min(s.marginX/2, anchorIn*s.coverWidth)
+	return onFlat(a.stack.covering, s.coverWidth/2-in, 0, s.boardHeight, 0)
+}
+
+// onFlat is a line along y on a level face.
+func onFlat(o oblique, x, y0, y1, z float64) anchor {
+	at := func(y float64) draft.P { return o.at(x, y, z) }
+	low, high := at(y0+anchorLow*(y1-y0)), at(y0+anchorHigh*(y1-y0))
+	return anchor{low: low.Y, high: high.Y, at: func(y float64) draft.P {
+		if low.Y == high.Y {
+			return low
+		}
+		t := (low.Y - y) / (low.Y - high.Y)
+		return draft.P{X: low.X + t*(high.X-low.X), Y: y}
+	}}
+}
+
+// onSide is a line up the last section's page.
+func (a *apart) onSide(x, y, top float64) anchor {
+	low, high := a.stack.sections.at(x, y, 0.5*top), a.stack.sections.at(x, y, 0.9*top)
+	return anchor{low: low.Y, high: high.Y, at: func(py float64) draft.P { return draft.P{X: low.X, Y: py} }}
+}
+
+// onSpine is the spine piece's far corner, whose leader runs in the band above
+// the boards.
+func (a *apart) onSpine() anchor {
+	s, o := a.size, a.stack.boards
+	in := min(3/o.scale, s.spineWidth/2)
+	corner := o.at(s.spineWidth/2-in, s.boardHeight-2/o.scale, a.boardBoxes()[1].z1)
+	back := o.at(0, s.boardHeight, s.board).Y
+	front := a.stack.liner.at(0, s.linerTail, 0).Y
+	return anchor{
+		low: corner.Y, high: corner.Y, band: (back + front) / 2,
+		at: func(float64) draft.P { return corner },
+	}
+}

@@ -1,0 +1,97 @@
+package view
+
+import (
+	"grainwise/model/book"
+	"grainwise/render/draft"
+	"grainwise/render/scene"
+)
+
+// ThumbFrame is one card of a gallery: its size in design px, the scale in px a
+// millimetre that all cards share, and the card's colour.
+type ThumbFrame struct {
+	Width, Height float64
+	Scale         float64
+	Ground        scene.Colour
+}
+
+// How a standing book recedes: its thickness up to the right.
+const (
+	thumbDeepX = 0.55
+	thumbDeepY = 0.32
+	thumbAir   = 10.0 // px round the largest book
+)
+
+// ThumbScale is the largest scale, px a millimetre, at which every book fits a
+// card of so many px.
+func ThumbScale(books []book.Book, width, height float64) float64 {
+	scale := 2.0
+	for _, b := range books {
+		c := closedSizesOf(b)
+		scale = min(scale,
+			max(width-2*thumbAir, 1)/(c.width+thumbDeepX*c.thickness),
+			max(height-2*thumbAir, 1)/(c.height+thumbDeepY*c.thickness))
+	}
+	return scale
+}
+
+// standing maps the closed book to a card: x across, y up, z away from the eye.
+type standing struct {
+	origin draft.P
+	scale  float64
+}
+
+func (p standing) at(x, y, z float64) draft.P {
+	return draft.P{X: p.origin.X + p.scale*(x+thumbDeepX*z), Y: p.origin.Y - p.scale*(y+thumbDeepY*z)}
+}
+
+func (p standing) plane() scene.Plane {
+	return draft.Plane(p.origin, draft.P{X: p.scale}, draft.P{Y: -p.scale})
+}
+
+// Thumb draws the closed book standing, its front cover to the reader.
+func Thumb(b book.Book, f ThumbFrame) *scene.Scene {
+	s := draft.NewSheet(f.Width, f.Height, f.Ground)
+	s.Scene().Tooth = false
+	c, colours := closedSizesOf(b), draft.PaletteOf(b)
+	p := standing{scale: f.Scale, origin: draft.P{
+		X: (f.Width - f.Scale*(c.width+thumbDeepX*c.thickness)) / 2,
+		Y: (f.Height + f.Scale*(c.height+thumbDeepY*c.thickness)) / 2,
+	}}
+	about := s.About(book.PartBook, "")
+	p.shadow(s, c)
+	p.slab(about, box{x1: c.width, y1: c.height, z0: c.thickness - c.plate, z1: c.thickness}, colours.Covering)
+	p.slab(about, c.block, colours.Paper)
+	p.slab(about, box{x1: c.spine, y1: c.height, z0: c.plate, z1: c.thickness}, colours.Covering)
+	p.slab(about, box{x1: c.width, y1: c.height, z1: c.plate}, colours.Covering)
+	front := []draft.P{p.at(0, 0, 0), p.at(c.width, 0, 0), p.at(c.width, c.height, 0), p.at(0, c.height, 0)}
+	about.Face(front, colours.Covering, scene.Weave, p.plane(), grooveOf(c, f.Scale, colours.Covering))
+	shoulder := c.spine + max(c.joint, 2/f.Scale)
+	about.Line(draft.LightLine(colours.Covering), p.at(shoulder, 0, 0), p.at(shoulder, c.height, 0))
+	about.Outline(draft.PartLine(colours.Covering), front...)
+	return s.Scene()
+}
+
+// shadow lies under the book's foot, on the card.
+func (p standing) shadow(s *draft.Sheet, c closedSizes) {
+	plane := p.plane()
+	shade := scene.Shade{
+		U0: 3, U1: c.width + thumbDeepX*c.thickness, V0: -1, V1: max(c.height-6, 0),
+		Width: 4, Amount: 0.3, Tint: draft.Shade,
+	}
+	u, v := shade.Reach()
+	s.Scene().Add(scene.Face{Bare: true, Plane: plane, Shades: []scene.Shade{shade}, Outline: scene.Path{
+		plane.At(shade.U0-u, shade.V0-v), plane.At(shade.U1+u, shade.V0-v),
+		plane.At(shade.U1+u, shade.V1+v), plane.At(shade.U0-u, shade.V1+v),
+	}})
+}
+
+// slab draws what is seen of a block behind its front: its right and its top.
+func (p standing) slab(s *draft.Sheet, b box, fill scene.Colour) {
+	right := []draft.P{p.at(b.x1, b.y0, b.z0), p.at(b.x1, b.y0, b.z1), p.at(b.x1, b.y1, b.z1), p.at(b.x1, b.y1, b.z0)}
+	top := []draft.P{p.at(b.x0, b.y1, b.z0), p.at(b.x1, b.y1, b.z0), p.at(b.x1, b.y1, b.z1), p.at(b.x0, b.y1, b.z1)}
+	s.Face([]draft.P{p.at(b.x0, b.y0, b.z0), p.at(b.x1, b.y0, b.z0), p.at(b.x1, b.y1, b.z0), p.at(b.x0, b.y1, b.z0)},
+		draft.Right(fill), scene.None, scene.Plane{})
+	s.Face(right, draft.Right(fill), scene.None, scene.Plane{})
+	s.Face(top, draft.Front(fill), scene.None, scene.Plane{})
+	s.Lines(draft.PartLine(fill), closed(right), closed(top))
+}
