@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -124,16 +125,26 @@ func (s source) shelf(entries object, p *Project) *Problem {
 		p.Shelf = stock.Default()
 		return nil
 	}
-	if _, problem := s.readArray(f); problem != nil {
+	materials, problem := s.readArray(f)
+	if problem != nil {
 		return problem
 	}
 	wrapped := slices.Concat([]byte(`{"materials":`), f.raw, []byte("}"))
 	shelf, err := stock.Decode(wrapped, "shelf")
 	if err != nil {
-		return s.damaged(f.at, "", err.Error())
+		return s.damaged(faultAt(err, f, materials), "", err.Error())
 	}
 	p.Shelf = shelf
 	return nil
+}
+
+// faultAt is where the material stands that the error names by its number.
+func faultAt(err error, shelf field, materials []field) int {
+	var i int
+	if n, _ := fmt.Sscanf(err.Error(), "shelf: materials[%d]", &i); n == 1 && i < len(materials) {
+		return materials[i].at
+	}
+	return shelf.at
 }
 
 func (s source) design(entries object, p *Project) *Problem {

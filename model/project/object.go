@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"strconv"
+	"strings"
 	"unicode/utf8"
 
 	"grainwise/assets/words"
@@ -65,10 +67,15 @@ func (s source) notText() *Problem {
 
 func (s source) notJSON(err error) *Problem {
 	var syntax *json.SyntaxError
-	if errors.As(err, &syntax) && int(syntax.Offset) < len(s.data) {
-		return s.damagedOrForeign(max(int(syntax.Offset)-1, 0), words.Say("project.notJSON", words.With{"found": syntax.Error()}))
+	if !errors.As(err, &syntax) || int(syntax.Offset) >= len(s.data) {
+		return s.damagedOrForeign(len(s.data), words.Say("project.cutShort"))
 	}
-	return s.damagedOrForeign(len(s.data), words.Say("project.cutShort"))
+	at := max(int(syntax.Offset)-1, 0)
+	if strings.Contains(syntax.Error(), "after top-level value") {
+		return s.damagedOrForeign(at, words.Say("project.afterEnd"))
+	}
+	found, _ := utf8.DecodeRune(s.data[at:])
+	return s.damagedOrForeign(at, words.Say("project.notJSON", words.With{"found": strconv.QuoteRune(found)}))
 }
 
 // damagedOrForeign is a problem of the text as a whole: it is one of our files
