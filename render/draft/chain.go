@@ -44,7 +44,7 @@ func (s *Sheet) Chain(c Chain) (lost int) {
 	s.chainLines(c)
 	var late []int
 	for i := range c.Figures {
-		if c.Figures[i].Width(FigureType())+4 > c.room(i) || !s.figureOn(c, i, 0) {
+		if c.Figures[i].Width(FigureType())+2 > c.room(i) || !s.figureOn(c, i, 0) {
 			late = append(late, i)
 		}
 	}
@@ -143,7 +143,7 @@ func (s *Sheet) figureOff(c Chain, i int) bool {
 	if i == len(c.Figures)-1 && s.figureBeyond(c, i, c.At[i+1], 1) {
 		return true
 	}
-	for row := range 4 {
+	for _, row := range []int{1, 2, 3, 0} { // at worst across its own extension lines
 		if s.figureOn(c, i, row) {
 			return true
 		}

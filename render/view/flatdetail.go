@@ -174,7 +174,11 @@ func (d *flatDrawing) detailB() {
 	profileDrawing{d.sheet, p, plan, p.back() - 2, x1, d.colour, d.in.Book.Resolved.Interleaf.Mode}.draw()
 	half := p.halfThickness() * plan.Scale
 	d.sheet.BreakLine(plan.X(x1), at.Y-half, at.Y+half)
-	d.heading("B", "flat.detail.b", draft.P{X: at.X - d.layout.radius - 12, Y: at.Y - max(half, 40) - 52}, times)
+	key := "flat.detail.b"
+	if times < 1 {
+		key += ".small"
+	}
+	d.heading("B", key, draft.P{X: at.X - d.layout.radius - 12, Y: at.Y - max(half, 40) - 52}, times)
 	d.detailMarks(p, plan, half)
 	d.sectionMarks()
 }

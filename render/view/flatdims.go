@@ -12,9 +12,9 @@ func (d *flatDrawing) dimensions() {
 	p, s := d.shape, d.sheet
 	w := p.halfWidth()
 	top, bottom := p.height+p.endIn, -p.endIn
-	near, far := 24.0, 58.0
+	near, far := 24.0, 61.0
 	if d.layout.compact {
-		near, far = 16, 44
+		near, far = 17, 54
 	}
 	across := d.across([]float64{-w, -p.fore(), -p.inner(), -p.spine / 2, p.spine / 2, p.inner(), p.fore(), w})
 	across.From, across.Line = d.plan.Y(top), d.plan.Y(top)-near
@@ -26,7 +26,7 @@ func (d *flatDrawing) dimensions() {
 	all.From, all.Line = d.plan.Y(top), d.plan.Y(top)-far
 	s.Chain(all)
 	allUp := d.up([]float64{top, bottom})
-	allUp.From, allUp.Line = d.plan.X(-w), d.plan.X(-w)-far
+	allUp.From, allUp.Line = d.plan.X(-w), d.plan.X(-w)-far+3
 	s.Chain(allUp)
 	d.leafDimensions(w, bottom, near)
 }

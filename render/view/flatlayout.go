@@ -22,9 +22,9 @@ func (in Input) flatBands(compact bool) bands {
 	case !in.Dimensions:
 		return bands{24, 24, 24, 24}
 	case compact:
-		return bands{72, 44, 70, 40}
+		return bands{76, 48, 76, 48}
 	}
-	return bands{92, 60, 92, 56}
+	return bands{92, 60, 96, 58}
 }
 
 // detailRoom is the width of the column, or the height of the row, that the
@@ -32,7 +32,6 @@ func (in Input) flatBands(compact bool) bands {
 const (
 	detailColumn = 286.0
 	detailRow    = 300.0
-	lossAllowed  = 0.84 // of the scale without details
 )
 
 // layFlat chooses where the details go: beside the covering, below it, or
@@ -49,6 +48,10 @@ func (in Input) layFlat(s *draft.Sheet, p flatPlan) flatLayout {
 	b := in.flatBands(compact)
 	field := draft.Box{X0: max(b.left, l.left*0.6), Y0: b.top, X1: s.Width - b.right, Y1: l.strip - b.bottom}
 	alone := p.fit(field)
+	allowed := 0.84 // of the scale without details; a wide sheet has them sooner
+	if s.Width >= 1000 {
+		allowed = 0.70
+	}
 	for _, f := range []struct {
 		field   draft.Box
 		details func(draft.Plan) []draft.P
@@ -67,7 +70,7 @@ func (in Input) layFlat(s *draft.Sheet, p flatPlan) flatLayout {
 			return []draft.P{{X: s.Width - detailColumn + 118, Y: 0.5*l.strip - 10}}
 		}, 106, l.strip >= 340},
 	} {
-		if plan := p.fit(f.field); in.Dimensions && f.fits && plan.Scale >= lossAllowed*alone.Scale {
+		if plan := p.fit(f.field); in.Dimensions && f.fits && plan.Scale >= allowed*alone.Scale {
 			l.plan, l.details, l.radius = plan, f.details(plan), f.radius
 			return l
 		}

@@ -16,20 +16,28 @@ func (d *flatDrawing) names() {
 	d.leafNames()
 }
 
+// boardNames sets name, stock and thickness in the middle of each board, as
+// many of them as its height has room for.
 func (d *flatDrawing) boardNames() {
 	p := d.shape
 	stock := d.in.Book.Resolved.Stock.Board
-	room := p.board*d.plan.Scale - 24
+	thick := words.Say("flat.thick", words.With{"size": draft.Calipers(d.in.System).Format(stock.Thickness)})
+	lines := []string{words.Say("part.board"), stock.Name, thick}
+	high := p.height*d.plan.Scale - 16
+	lines = lines[:min(max(int((high-20)/17)+1, 1), len(lines))]
 	for _, side := range []float64{-1, 1} {
 		x0, x1 := p.boardRect(side)
-		at := d.plan.At((x0+x1)/2, p.height*0.56)
-		s := d.sheet.About(book.PartBoard, "")
-		d.centred(s, at, words.Say("part.board"), draft.Name(), room)
-		at.Y += 18
-		d.centred(s, at, stock.Name, draft.Word().At(12), room)
-		at.Y += 16
-		thick := words.Say("flat.thick", words.With{"size": draft.Calipers(d.in.System).Format(stock.Thickness)})
-		d.centred(s, at, thick, draft.Word().At(12), room)
+		at := d.plan.At((x0+x1)/2, p.height/2)
+		at.Y += 6 - 8.5*float64(len(lines)-1)
+		for i, line := range lines {
+			t := draft.Word().At(12)
+			if i == 0 {
+				t = draft.Name()
+			}
+			if d.centred(d.sheet.About(book.PartBoard, ""), at, line, t, p.board*d.plan.Scale-24) {
+				at.Y += 17
+			}
+		}
 	}
 }
 
@@ -75,43 +83,33 @@ func (d *flatDrawing) turnInNames() {
 	}
 }
 
-// leafNames say what the dashed and the dotted lines are.
+// leafNames say what the dashed lines are, on the left board, and the dotted
+// ones, on the right.
 func (d *flatDrawing) leafNames() {
-	p := d.shape
-	s := d.sheet.About(book.PartLiner, "")
-	x0, x1 := p.leafRect(-1, 0)
-	room := (x1-x0-p.joint-p.shift)*d.plan.Scale - 20
-	at := d.plan.At((-p.fore()-p.inner())/2, max(p.leafTail, 0))
-	at.Y -= 12
-	leaf := words.Say("flat.leaf", words.With{"size": d.in.by(d.in.Book.Liner.PastedWidth, d.in.Book.Liner.Height)})
-	d.centred(s, at, leaf, draft.Word().At(12), room)
-	nearer := words.With{"size": d.in.size(measure.MM(p.shift))}
-	if p.shift < 0 {
-		nearer["size"] = d.in.size(measure.MM(-p.shift))
+	size := words.With{"size": d.in.by(d.in.Book.Liner.PastedWidth, d.in.Book.Liner.Height)}
+	d.leafName(-1, words.Say("flat.leaf", size), words.Say("flat.leaf.1", size), words.Say("flat.leaf.2"))
+	shift, key := d.shape.shift, "flat.open"
+	if shift < 0 {
+		shift, key = -shift, "flat.open.outward"
 	}
-	d.openNames(s, nearer)
+	nearer := words.With{"size": d.in.size(measure.MM(shift))}
+	d.leafName(1, words.Say(key, nearer), words.Say(key+".1"), words.Say(key+".2", nearer))
 }
 
-// openNames explain the dotted line on the right board: in one line or two.
-func (d *flatDrawing) openNames(s *draft.Sheet, nearer words.With) {
+// leafName sets a remark at the tail of a board: in one line, in two, or not.
+func (d *flatDrawing) leafName(side float64, whole, first, second string) {
 	p := d.shape
-	key := "flat.open"
-	if p.shift < 0 {
-		key = "flat.open.outward"
-	}
-	room := p.board*d.plan.Scale - 2*abs(p.shift)*d.plan.Scale - 24
-	at := d.plan.At((p.fore()+p.inner())/2, max(p.leafTail, 0))
-	at.Y -= 12
 	t := draft.Word().At(12)
-	if d.centred(s, at, words.Say(key, nearer), t, room) {
+	s := d.sheet.About(book.PartLiner, "")
+	room := (p.board-2*abs(p.shift))*d.plan.Scale - 24
+	at := d.plan.At(side*(p.fore()+p.inner())/2, max(p.leafTail, 0))
+	at.Y -= 12
+	if d.centred(s, at, whole, t, room) || max(t.Width(first), t.Width(second)) > room {
 		return
 	}
-	lines := []string{words.Say(key+".2", nearer), words.Say(key + ".1")}
-	for _, line := range lines {
-		if !d.centred(s, at, line, t, room) {
-			return
-		}
-		at.Y -= 15
+	above := draft.P{X: at.X, Y: at.Y - 15}
+	if s.Free(draft.BoxOf(above, first, t, scene.Middle, 0)) && d.centred(s, at, second, t, room) {
+		d.centred(s, above, first, t, room)
 	}
 }
 
@@ -123,7 +121,11 @@ func (d *flatDrawing) grain() {
 	for _, side := range []float64{-1, 1} {
 		x0, x1 := p.boardRect(side)
 		in := 0.16 * p.board
-		d.arrow(book.PartBoard, x0+in, 0.14*p.height, x1-in, 0.86*p.height, side)
+		if abs(p.leafFore-p.shift-p.fore()+in)*d.plan.Scale < 7 { // on the dotted line
+			in = 0.24 * p.board
+		}
+		clear := min(36/d.plan.Scale, 0.4*p.height) // of the remarks at the tail
+		d.arrow(book.PartBoard, x0+in, max(0.14*p.height, clear), x1-in, 0.86*p.height, side)
 	}
 	if wide := p.spine * d.plan.Scale; wide >= 12 {
 		d.arrow(book.PartSpine, -p.spine/2, 0.19*p.height, p.spine*0.25, 0.81*p.height, 1)

@@ -103,6 +103,12 @@ func (p profile) coveringPath() []draft.P {
 	return append(path, draft.P{X: -p.spine, Y: p.spineWidth / 2}, draft.P{X: -p.spine, Y: 0})
 }
 
+// jointPath is the covering between board and spine piece.
+func (p profile) jointPath() []draft.P {
+	path := p.coveringPath()
+	return path[3 : len(path)-1]
+}
+
 // coveringMiddle is the middle of the covering's thickness, its bends rounded.
 func (p profile) coveringMiddle() []draft.P {
 	return offset(draft.Rounded(p.coveringPath(), 0.35+0.5*p.cloth), -p.cloth/2)
@@ -200,25 +206,38 @@ func (p profile) inBand(i int, x, share float64) draft.P {
 }
 
 // linerPath is the liner from the upper board's pasted leaf down through every
-// valley and pleat to the lower one's.
+// valley, round the section that stands in it, and over every pleat to the
+// lower one's.
 func (p profile) linerPath() []draft.P {
 	half := p.liner / 2
-	top := func(x float64) draft.P { return draft.P{X: x, Y: p.blockTop(x) - half} }
-	path := []draft.P{top(max(p.leafFore, 0)), top(half)}
-	for i := p.sections - 1; i > 0; i-- {
-		low, _ := p.band(i, 0)
-		_, high := p.band(i-1, 0)
-		if p.pleat > 0 {
-			mid := (low + high) / 2
-			path = append(path, draft.P{X: half, Y: low - half/2}, draft.P{X: p.pleat, Y: mid + half/2},
-				draft.P{X: p.pleat, Y: mid - half/2}, draft.P{X: half, Y: high + half/2})
+	edge := max(p.leafFore, 0)
+	path := []draft.P{{X: edge, Y: p.blockTop(edge) - half}}
+	for i := p.sections - 1; i >= 0; i-- {
+		path = append(path, p.valley(i)...)
+		if i > 0 && p.pleat > 0 {
+			low, _ := p.band(i, p.pleat)
+			_, high := p.band(i-1, p.pleat)
+			path = append(path, draft.P{X: p.pleat, Y: max(low, high) - half*0.2}, draft.P{X: p.pleat, Y: min(low, high) + half*0.2})
 		}
 	}
-	bottom := func(x float64) draft.P { return draft.P{X: x, Y: -p.blockTop(x) + half} }
-	return append(path, bottom(half), bottom(max(p.leafFore, 0)))
+	return append(path, draft.P{X: edge, Y: half - p.blockTop(edge)})
 }
 
-// outer is the book's outline: its back, and the top of the upper board.
+// valley is the liner's middle round the fold of section i, from above.
+func (p profile) valley(i int) []draft.P {
+	low, high := p.band(i, 0)
+	mid, radius := (low+high)/2, (high-low)/2+p.liner/2
+	depth := min(radius, p.width/4)
+	centre := p.liner/2 + depth
+	var out []draft.P
+	for k := range foldSteps + 1 {
+		sin, cos := math.Sincos(math.Pi * float64(k) / foldSteps)
+		out = append(out, draft.P{X: centre - depth*sin, Y: mid + radius*cos})
+	}
+	return out
+}
+
+// back is the outer face of the covering at the spine.
 func (p profile) back() float64 { return -p.spine - p.cloth }
 
 // halfThickness is half of the most that the drawing is thick.

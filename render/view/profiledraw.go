@@ -121,6 +121,34 @@ func (d profileDrawing) clip(mm []draft.P) []draft.P {
 	return d.plan.Path(draft.Clip(mm, window))
 }
 
+// chosen outlines a part in the accent colour.
+func (d profileDrawing) chosen(id book.PartID) {
+	p := d.shape
+	half := p.spineWidth / 2
+	var lines [][]draft.P
+	switch id {
+	case book.PartBoard:
+		lines = [][]draft.P{closed(p.boardOutline()), closed(mirrored(p.boardOutline(), -1))}
+	case book.PartSpine:
+		lines = [][]draft.P{{{X: -p.spine, Y: -half}, {X: 0, Y: -half}, {X: 0, Y: half}, {X: -p.spine, Y: half}, {X: -p.spine, Y: -half}}}
+	case book.PartCovering:
+		lines = [][]draft.P{p.coveringMiddle(), mirrored(p.coveringMiddle(), -1)}
+	case book.PartJoint:
+		lines = [][]draft.P{p.jointPath(), mirrored(p.jointPath(), -1)}
+	case book.PartLiner:
+		lines = [][]draft.P{p.linerPath()}
+	case book.PartFolio, book.PartBlock:
+		for i := range p.sections {
+			lines = append(lines, p.leafPair(i, 0, d.x1))
+		}
+	}
+	for _, line := range lines {
+		if visible := d.lines(line); visible != nil {
+			d.sheet.Lines(draft.ChosenLine(), visible...)
+		}
+	}
+}
+
 func closed(outline []draft.P) []draft.P {
 	return append(outline[:len(outline):len(outline)], outline[0])
 }

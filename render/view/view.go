@@ -38,6 +38,7 @@ func All() []View {
 	return []View{
 		{"taken-apart", TakenApart},
 		{"laid-flat", LaidFlat},
+		{"end-on", EndOn},
 	}
 }
 

@@ -1,0 +1,142 @@
+package view
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/render/draft"
+	"grainwise/render/scene"
+)
+
+// endOnLabel is a word above the cross-section and what it points at.
+type endOnLabel struct {
+	part        book.PartID
+	long, short string
+	at          draft.P // px
+	stop        bool
+}
+
+// labels sets one row of words above the drawing, each with a leader: in full
+// where they fit, else short, else without the last ones.
+func (d *endOnDrawing) labels() {
+	labels := d.wanted()
+	room := d.sheet.Width - 2*d.layout.left
+	for width(labels, false) > room && len(labels) > 1 {
+		if labels[len(labels)-1].long != labels[len(labels)-1].short || anyLong(labels) {
+			for i := range labels {
+				labels[i].long = labels[i].short
+			}
+			continue
+		}
+		labels = labels[:len(labels)-1]
+	}
+	slices.SortStableFunc(labels, func(a, b endOnLabel) int { return cmp.Compare(a.at.X, b.at.X) })
+	d.setLabels(labels)
+}
+
+func anyLong(labels []endOnLabel) bool {
+	return slices.ContainsFunc(labels, func(l endOnLabel) bool { return l.long != l.short })
+}
+
+// labelAir is between two labels, px.
+const labelAir = 18.0
+
+// width is what a row of labels takes.
+func width(labels []endOnLabel, short bool) float64 {
+	sum := 0.0
+	for _, l := range labels {
+		text := l.long
+		if short {
+			text = l.short
+		}
+		sum += draft.SizeLine().Width(text) + labelAir
+	}
+	return sum
+}
+
+// setLabels places a row of labels, each as near to above its anchor as the
+// others allow.
+func (d *endOnDrawing) setLabels(labels []endOnLabel) {
+	t := draft.SizeLine().In(draft.Ink)
+	boxes := make([]draft.Label, len(labels))
+	for i, l := range labels {
+		half := (t.Width(l.long) + labelAir) / 2
+		boxes[i] = draft.Label{Anchor: l.at.X, Above: half, Below: half}
+	}
+	xs, _ := draft.PlaceLabels(boxes, d.layout.left, d.sheet.Width-d.layout.left)
+	top := d.layout.spine.plan.Y(d.shape.halfThickness())
+	y := top - 48
+	if d.layout.compact {
+		y = top - 34
+	}
+	for i, l := range labels {
+		s := d.sheet.About(l.part, "")
+		colour := t
+		if l.stop {
+			colour = t.In(draft.Stop)
+		}
+		if s.Try(draft.P{X: xs[i], Y: y}, l.long, colour, scene.Middle, 0) {
+			s.Leader(l.at, draft.P{X: xs[i], Y: y + 16}, draft.P{X: xs[i], Y: y + 6})
+		}
+	}
+}
+
+// wanted lists the labels, the ones to keep first.
+func (d *endOnDrawing) wanted() []endOnLabel {
+	p := d.shape
+	spine, fore := d.layout.spine, d.layout.fore
+	n := p.sections
+	low, high := p.band(n-1, spine.x1)
+	joint := endOnLabel{book.PartJoint, words.Say("endon.joint"), words.Say("endon.joint"), d.on(spine, p.jointMiddle()), false}
+	if !p.closes {
+		joint.long, joint.short, joint.stop = words.Say("endon.too-narrow"), words.Say("endon.too-narrow"), true
+	}
+	labels := []endOnLabel{
+		joint,
+		d.label(book.PartBoard, "endon.board", spine, draft.P{X: p.setBack + 0.35*(min(spine.x1, p.setBack+30)-p.setBack), Y: p.boardIn(p.setBack) + 0.5*p.board}),
+		d.label(book.PartSpine, "endon.spine-piece", spine, draft.P{X: -p.spine / 2, Y: 0.36 * p.spineWidth}),
+		d.free(spine),
+		{book.PartFolio, words.Say("endon.section", words.With{"folios": strconv.Itoa(p.leaves / 2)}), words.Say("endon.section.short"),
+			d.on(spine, draft.P{X: min(spine.x1-3, p.setBack+36, p.width*0.4), Y: (low + high) / 2}), false},
+		d.label(book.PartBlock, "endon.square", fore, draft.P{X: (p.width + p.fore) / 2, Y: p.foreHalf * 0.4}),
+		d.label(book.PartCovering, "endon.turn-in", fore, draft.P{X: p.fore - 0.45*max(p.turnIn, 0), Y: p.boardIn(p.fore) - p.cloth/2}),
+		d.label(book.PartLiner, "endon.leaf", fore, draft.P{X: max(p.leafFore-max(p.turnIn, 4), fore.x0+1.5), Y: p.blockTop(p.leafFore) - p.liner/2}),
+	}
+	if n > 1 && p.pleat > 0 {
+		low, _ := p.band(n-1, p.pleat)
+		_, under := p.band(n-2, p.pleat)
+		labels = slices.Insert(labels, 4, d.label(book.PartLiner, "endon.pleat", spine, draft.P{X: p.pleat * 0.8, Y: (low + under) / 2}))
+	}
+	return labels
+}
+
+// jointMiddle is a point on the covering in the joint.
+func (p profile) jointMiddle() draft.P {
+	path := p.jointPath()
+	a, b := path[len(path)-2], path[len(path)-1]
+	return draft.P{X: (a.X + b.X) / 2, Y: (a.Y+b.Y)/2 + p.cloth/2}
+}
+
+// free labels the spine that no adhesive may reach: the hollow between the
+// uppermost two sections and the spine piece.
+func (d *endOnDrawing) free(spine profileWindow) endOnLabel {
+	p := d.shape
+	low, _ := p.band(p.sections-1, 0)
+	return d.label(book.PartBlock, "endon.free", spine, draft.P{X: p.liner * 1.2, Y: low})
+}
+
+func (d *endOnDrawing) label(part book.PartID, key string, w profileWindow, at draft.P) endOnLabel {
+	short, ok := words.Lookup(key + ".short")
+	if !ok {
+		short = words.Say(key)
+	}
+	return endOnLabel{part, words.Say(key), short, d.on(w, at), false}
+}
+
+// on is a point of the cross-section on the sheet, kept inside its window.
+func (d *endOnDrawing) on(w profileWindow, at draft.P) draft.P {
+	return w.plan.At(min(max(at.X, w.x0), w.x1), at.Y)
+}

@@ -1,0 +1,90 @@
+package view
+
+import "grainwise/render/draft"
+
+// endOnLayout is where the closed book's cross-section stands: whole, or its
+// spine end and its fore-edge end with the middle left out.
+type endOnLayout struct {
+	spine, fore profileWindow // the same one where the book is whole
+	broken      bool
+	compact     bool
+	strip       float64
+	left, right float64
+	field       draft.Box
+}
+
+// profileWindow is a stretch of the cross-section and its place on the sheet.
+type profileWindow struct {
+	plan   draft.Plan
+	x0, x1 float64
+}
+
+// Bands around the cross-section, px, and the gap where it is broken off.
+const (
+	breakGap      = 34.0
+	largestScale  = 16.0 // px for a millimetre
+	worthBreaking = 1.25 // times larger
+)
+
+func (in Input) endOnBands(compact bool) bands {
+	switch {
+	case !in.Dimensions:
+		return bands{40, 40, 70, 40}
+	case compact:
+		return bands{92, 74, 62, 70}
+	}
+	return bands{118, 104, 92, 96}
+}
+
+func (in Input) layEndOn(s *draft.Sheet, p profile) endOnLayout {
+	l := endOnLayout{strip: s.Height, left: 57, right: s.Width - 57}
+	l.compact = s.Width < 760 || s.Height < 560
+	if l.compact {
+		l.left, l.right = 20, s.Width-20
+	}
+	if in.Title {
+		l.strip = s.Height - draft.StripHeight(l.compact)
+	}
+	b := in.endOnBands(l.compact)
+	l.field = draft.Box{X0: b.left, Y0: b.top, X1: s.Width - b.right, Y1: l.strip - b.bottom}
+	l.place(p)
+	return l
+}
+
+// place chooses between the whole cross-section and its two ends.
+func (l *endOnLayout) place(p profile) {
+	wide, high := l.field.X1-l.field.X0, l.field.Y1-l.field.Y0
+	thick := 2 * p.halfThickness()
+	x0, x1 := p.back()-0.5, max(p.fore, p.width)+p.cloth+0.5
+	tallest := min(high/thick, largestScale)
+	whole := min(tallest, wide/(x1-x0))
+	spineEnd, foreEnd := p.ends()
+	broken := min(tallest, (wide-breakGap)/(spineEnd-x0+x1-foreEnd))
+	if spare := (wide-breakGap)/broken - (spineEnd - x0) - (x1 - foreEnd); spare > 0 {
+		spineEnd, foreEnd = spineEnd+0.6*spare, foreEnd-0.4*spare
+	}
+	if broken < worthBreaking*whole || spineEnd >= foreEnd {
+		l.spine = l.window(whole, x0, x1, (wide-whole*(x1-x0))/2)
+		l.fore = l.spine
+		return
+	}
+	l.broken = true
+	l.spine = l.window(broken, x0, spineEnd, 0)
+	l.fore = l.window(broken, foreEnd, x1, broken*(spineEnd-x0)+breakGap)
+}
+
+// window puts a stretch so many px right of the field's left edge.
+func (l *endOnLayout) window(scale, x0, x1, in float64) profileWindow {
+	return profileWindow{
+		plan: draft.Plan{Scale: scale, Origin: draft.P{X: l.field.X0 + in - x0*scale, Y: (l.field.Y0 + l.field.Y1) / 2}},
+		x0:   x0, x1: x1,
+	}
+}
+
+// ends is how far the spine end and the fore-edge end must reach to show
+// pleats and joint, turn-in and pasted leaf.
+func (p profile) ends() (spineEnd, foreEnd float64) {
+	spineEnd = max(p.pleat+9, p.setBack+11, 18)
+	foreEnd = min(p.fore-p.turnIn-4, p.leafFore-4, p.page-8)
+	return spineEnd, foreEnd
+}
