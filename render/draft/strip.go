@@ -1,6 +1,10 @@
 package draft
 
-import "grainwise/render/scene"
+import (
+	"strings"
+
+	"grainwise/render/scene"
+)
 
 // Field is one word and its value in the title strip.
 type Field struct{ Word, Value string }
@@ -8,9 +12,9 @@ type Field struct{ Word, Value string }
 // Strip is the title strip along the foot of a working drawing.
 type Strip struct {
 	Title, Subtitle string
-	Fields          []Field // the first are kept when there is no room for all
-	Foot            string  // a remark under the fields, may be empty
-	Compact         bool    // one line lower, without the subtitle
+	Fields          []Field  // the first are kept when there is no room for all
+	Foot            []string // remarks under the fields: as many as fit, the first kept longest
+	Compact         bool     // one line lower, without the subtitle
 	Bar             func(right P, widest float64) float64
 }
 
@@ -64,10 +68,16 @@ func (s *Sheet) fields(t Strip, x, end, y float64) {
 	}
 }
 
-// foot sets the remark where it fits: under the fields, else from the margin.
+// foot sets as many remarks as fit in one line: under the fields, else from
+// the margin.
 func (s *Sheet) foot(t Strip, x, right, left, y float64) {
-	if !t.Compact && x+Small().At(12).Width(t.Foot) <= right && s.Try(P{X: x, Y: y - 9}, t.Foot, Small().At(12), scene.Start, 0) {
-		return
+	for n := len(t.Foot); n > 0; n-- {
+		text := strings.Join(t.Foot[:n], "  ")
+		if !t.Compact && x+Small().At(12).Width(text) <= right && s.Try(P{X: x, Y: y - 9}, text, Small().At(12), scene.Start, 0) {
+			return
+		}
+		if left+Small().Width(text) <= right && s.Try(P{X: left, Y: y}, text, Small(), scene.Start, 0) {
+			return
+		}
 	}
-	s.Try(P{X: left, Y: y}, t.Foot, Small(), scene.Start, 0)
 }

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"cmp"
+	"slices"
 	"strconv"
 
 	"grainwise/assets/words"
@@ -49,32 +51,40 @@ func (d *endOnDrawing) windows() []profileWindow {
 func (d *endOnDrawing) title() {
 	b, in := d.in.Book, d.in
 	c := b.Closed
+	fields := []draft.Field{
+		{Word: words.Say("strip.book"), Value: in.bookLine()},
+		{Word: words.Say("endon.closed"), Value: in.by(c.Width, c.Height) + " × " + in.size(c.Thickness)},
+		{Word: words.Say("endon.swell"), Value: in.size(b.Block.SpineThickness - b.Block.ForeEdgeThickness)},
+		{Word: words.Say("strip.block"), Value: words.Say("strip.leaves", words.With{"count": b.Block.Leaves})},
+		{Word: words.Say("strip.sizes"), Value: in.sizesLine()},
+	}
+	if !d.shape.closes {
+		fields = slices.Delete(fields, 1, 2)
+	}
 	d.sheet.Strip(draft.Strip{
 		Title: words.Say("view.end-on"), Subtitle: words.Say("endon.subtitle"), Compact: d.layout.compact,
-		Fields: []draft.Field{
-			{Word: words.Say("strip.book"), Value: in.bookLine()},
-			{Word: words.Say("endon.closed"), Value: in.by(c.Width, c.Height) + " × " + in.size(c.Thickness)},
-			{Word: words.Say("endon.swell"), Value: in.size(b.Block.SpineThickness - b.Block.ForeEdgeThickness)},
-			{Word: words.Say("strip.block"), Value: words.Say("strip.leaves", words.With{"count": b.Block.Leaves})},
-			{Word: words.Say("strip.sizes"), Value: in.sizesLine()},
-		},
-		Foot: d.foot(),
+		Fields: fields,
+		Foot:   d.foot(),
 		Bar: func(right draft.P, widest float64) float64 {
 			return d.sheet.ScaleBar(right, d.layout.spine.plan.Scale, widest, in.System)
 		},
 	}, d.layout.left, d.layout.right, d.layout.strip)
 }
 
-// foot says what of the drawing is not as it is.
-func (d *endOnDrawing) foot() string {
-	text := words.Say("endon.foot.whole")
-	if d.layout.broken {
-		text = words.Say("endon.foot.broken")
+// foot says what is wrong, and what of the drawing is not as it is.
+func (d *endOnDrawing) foot() []string {
+	var out []string
+	if free, need := d.shape.jointFree, d.shape.jointLength(); !d.shape.closes && need > free {
+		out = append(out, words.Say("endon.foot.joint", words.With{
+			"need": d.in.size(measure.MM(need)), "have": d.in.size(measure.MM(max(free, 0)))}))
 	}
 	if every := d.shape.leavesALine(d.layout.spine.plan.Scale); every > 1 {
-		text += " " + words.Say("endon.foot.leaves", words.With{"count": strconv.Itoa(every)})
+		out = append(out, words.Say("endon.foot.leaves", words.With{"count": strconv.Itoa(every)}))
 	}
-	return text
+	if d.layout.broken {
+		return append(out, words.Say("endon.foot.broken"))
+	}
+	return append(out, words.Say("endon.foot.whole"))
 }
 
 func (d *endOnDrawing) breakLines() {
@@ -110,17 +120,37 @@ func (d *endOnDrawing) dimensions() {
 	}
 	left := spine.X(p.back())
 	right := fore.X(max(p.fore, p.width) + p.cloth)
-	d.thickness("spine.width", book.PartSpine, left-step, left, spine, p.spineWidth/2, b.ToCut.SpineWidth)
-	d.thickness("measured.spineThickness", book.PartBlock, left-2*step, spine.X(0), spine, p.spineHalf, b.Block.SpineThickness)
-	if p.closes {
-		d.thickness("", book.PartBook, left-3*step, left, spine, p.spineHalf+p.board+p.cloth, b.Closed.Thickness)
-	}
+	d.spineThicknesses(left, step)
 	d.thickness("measured.foreEdgeThickness", book.PartBlock, right+step, fore.X(p.width), fore, p.foreHalf, b.Block.ForeEdgeThickness)
 	out, in := fore.Y(p.boardOut(p.fore)), fore.Y(p.boardIn(p.fore))
 	thick := draft.FigureText(draft.Calipers(d.in.System).Format(b.Resolved.Stock.Board.Thickness))
 	d.sheet.About(book.PartBoard, "board.thickness").Chain(draft.Chain{
 		Up: true, Line: right + 2*step, From: right, At: []float64{out, in}, Figures: []draft.Figure{thick}})
 	d.widths(step)
+}
+
+// spineThicknesses stack the dimensions at the spine, the least innermost, so
+// that no extension line crosses another's figure.
+func (d *endOnDrawing) spineThicknesses(left, step float64) {
+	p, b, plan := d.shape, d.in.Book, d.layout.spine.plan
+	type row struct {
+		key  string
+		part book.PartID
+		from float64
+		half float64
+		size measure.Length
+	}
+	rows := []row{
+		{"measured.spineThickness", book.PartBlock, plan.X(0), p.spineHalf, b.Block.SpineThickness},
+		{"spine.width", book.PartSpine, left, p.spineWidth / 2, b.ToCut.SpineWidth},
+	}
+	if p.closes {
+		rows = append(rows, row{"", book.PartBook, left, p.spineHalf + p.board + p.cloth, b.Closed.Thickness})
+	}
+	slices.SortStableFunc(rows, func(a, b row) int { return cmp.Compare(a.half, b.half) })
+	for i, r := range rows {
+		d.thickness(r.key, r.part, left-float64(i+1)*step, r.from, plan, r.half, r.size)
+	}
 }
 
 // thickness is one dimension up the sheet, even about the middle.

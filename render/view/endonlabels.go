@@ -24,8 +24,8 @@ type endOnLabel struct {
 func (d *endOnDrawing) labels() {
 	labels := d.wanted()
 	room := d.sheet.Width - 2*d.layout.left
-	for width(labels, false) > room && len(labels) > 1 {
-		if labels[len(labels)-1].long != labels[len(labels)-1].short || anyLong(labels) {
+	for rowWidth(labels) > room && len(labels) > 1 {
+		if anyLong(labels) {
 			for i := range labels {
 				labels[i].long = labels[i].short
 			}
@@ -44,15 +44,11 @@ func anyLong(labels []endOnLabel) bool {
 // labelAir is between two labels, px.
 const labelAir = 18.0
 
-// width is what a row of labels takes.
-func width(labels []endOnLabel, short bool) float64 {
+// rowWidth is what a row of labels takes.
+func rowWidth(labels []endOnLabel) float64 {
 	sum := 0.0
 	for _, l := range labels {
-		text := l.long
-		if short {
-			text = l.short
-		}
-		sum += draft.SizeLine().Width(text) + labelAir
+		sum += draft.SizeLine().Width(l.long) + labelAir
 	}
 	return sum
 }
@@ -61,17 +57,12 @@ func width(labels []endOnLabel, short bool) float64 {
 // others allow.
 func (d *endOnDrawing) setLabels(labels []endOnLabel) {
 	t := draft.SizeLine().In(draft.Ink)
-	boxes := make([]draft.Label, len(labels))
-	for i, l := range labels {
-		half := (t.Width(l.long) + labelAir) / 2
-		boxes[i] = draft.Label{Anchor: l.at.X, Above: half, Below: half}
-	}
-	xs, _ := draft.PlaceLabels(boxes, d.layout.left, d.sheet.Width-d.layout.left)
 	top := d.layout.spine.plan.Y(d.shape.halfThickness())
 	y := top - 48
 	if d.layout.compact {
 		y = top - 34
 	}
+	labels, xs := d.uncrossed(labels, y+16)
 	for i, l := range labels {
 		s := d.sheet.About(l.part, "")
 		colour := t
@@ -82,6 +73,44 @@ func (d *endOnDrawing) setLabels(labels []endOnLabel) {
 			s.Leader(l.at, draft.P{X: xs[i], Y: y + 16}, draft.P{X: xs[i], Y: y + 6})
 		}
 	}
+}
+
+// uncrossed orders the labels so that no two neighbours' leaders cross, as far
+// as swapping neighbours can, and returns where each is centred.
+func (d *endOnDrawing) uncrossed(labels []endOnLabel, y float64) ([]endOnLabel, []float64) {
+	xs := d.centresInOrder(labels)
+	for range len(labels) {
+		crossed := false
+		for i := 1; i < len(labels); i++ {
+			if leadersCross(labels[i-1].at, draft.P{X: xs[i-1], Y: y}, labels[i].at, draft.P{X: xs[i], Y: y}) {
+				labels[i-1], labels[i] = labels[i], labels[i-1]
+				xs, crossed = d.centresInOrder(labels), true
+			}
+		}
+		if !crossed {
+			break
+		}
+	}
+	return labels, xs
+}
+
+// leadersCross tells whether the straight lines a–b and c–d cross.
+func leadersCross(a, b, c, d draft.P) bool {
+	side := func(p, q, r draft.P) float64 { return (q.X-p.X)*(r.Y-p.Y) - (q.Y-p.Y)*(r.X-p.X) }
+	return side(a, b, c)*side(a, b, d) < 0 && side(c, d, a)*side(c, d, b) < 0
+}
+
+// centresInOrder centres the labels in the order given, whatever their anchors.
+func (d *endOnDrawing) centresInOrder(labels []endOnLabel) []float64 {
+	boxes := make([]draft.Label, len(labels))
+	last := 0.0
+	for i, l := range labels {
+		half := (draft.SizeLine().Width(l.long) + labelAir) / 2
+		last = max(last, l.at.X) // never before its left neighbour
+		boxes[i] = draft.Label{Anchor: last, Above: half, Below: half}
+	}
+	xs, _ := draft.PlaceLabels(boxes, d.layout.left, d.sheet.Width-d.layout.left)
+	return xs
 }
 
 // wanted lists the labels, the ones to keep first.
@@ -97,14 +126,16 @@ func (d *endOnDrawing) wanted() []endOnLabel {
 	labels := []endOnLabel{
 		joint,
 		d.label(book.PartBoard, "endon.board", spine, draft.P{X: p.setBack + 0.35*(min(spine.x1, p.setBack+30)-p.setBack), Y: p.boardIn(p.setBack) + 0.5*p.board}),
-		d.label(book.PartSpine, "endon.spine-piece", spine, draft.P{X: -p.spine / 2, Y: 0.36 * p.spineWidth}),
+		d.label(book.PartSpine, "endon.spine-piece", spine, draft.P{X: -p.spine / 2, Y: p.spineWidth/2 - min(0.14*p.spineWidth, 3)}),
 		d.free(spine),
 		{book.PartFolio, words.Say("endon.section", words.With{"folios": strconv.Itoa(p.leaves / 2)}), words.Say("endon.section.short"),
 			d.on(spine, draft.P{X: min(spine.x1-3, p.setBack+36, p.width*0.4), Y: (low + high) / 2}), false},
-		d.label(book.PartBlock, "endon.square", fore, draft.P{X: (p.width + p.fore) / 2, Y: p.foreHalf * 0.4}),
+		d.label(book.PartBlock, "endon.square", fore, draft.P{X: (p.width + p.fore) / 2, Y: p.foreHalf - min(0.6*p.foreHalf, 4)}),
 		d.label(book.PartCovering, "endon.turn-in", fore, draft.P{X: p.fore - 0.45*max(p.turnIn, 0), Y: p.boardIn(p.fore) - p.cloth/2}),
 		d.label(book.PartLiner, "endon.leaf", fore, draft.P{X: max(p.leafFore-max(p.turnIn, 4), fore.x0+1.5), Y: p.blockTop(p.leafFore) - p.liner/2}),
 	}
+	cloth := max(p.setBack, fore.x0) + 0.25*(p.fore-max(p.setBack, fore.x0))
+	labels = append(labels, d.label(book.PartCovering, "endon.covering", fore, draft.P{X: cloth, Y: p.boardOut(cloth) + p.cloth/2}))
 	if n > 1 && p.pleat > 0 {
 		low, _ := p.band(n-1, p.pleat)
 		_, under := p.band(n-2, p.pleat)

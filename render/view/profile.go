@@ -26,6 +26,7 @@ type profile struct {
 	leafFore            float64 // fore edge of the pasted leaf
 	page, creep         float64
 	closes              bool
+	jointFree           float64 // of its width, what the bends leave
 }
 
 func profileOf(b book.Book) profile {
@@ -40,8 +41,9 @@ func profileOf(b book.Book) profile {
 		page: r.Page.Width.MM(), closes: b.ToCut.Closes,
 	}
 	p.creep = p.width - p.page
+	p.jointFree = (b.ToCut.JointWidth - r.Stock.Covering.Thickness.Times(r.Joint.BendLoss)).MM()
 	if !p.closes {
-		p.ride(b)
+		p.ride()
 	}
 	p.fore = p.setBack + b.ToCut.BoardWidth.MM()
 	p.leafFore = p.fore - b.Casing.ForeEdge.MM()
@@ -52,20 +54,26 @@ func profileOf(b book.Book) profile {
 // into a groove, so it runs straight from the spine piece to the board's outer
 // edge. The board comes to lie as far back as the joint lets it, and where
 // that is past the block's back it rides up on the spine piece.
-func (p *profile) ride(b book.Book) {
-	free := (b.ToCut.JointWidth - b.Resolved.Stock.Covering.Thickness.Times(b.Resolved.Joint.BendLoss)).MM()
+func (p *profile) ride() {
 	rise := (p.spineWidth/2 - p.spineHalf) - p.board
-	h := math.Sqrt(max(free*free-rise*rise, 0))
+	h := math.Sqrt(max(p.jointFree*p.jointFree-rise*rise, 0))
 	p.groove, p.setBack = 0, h-p.spine
 	if p.setBack < 0 {
 		p.lift = max(p.spineWidth/2-p.spineHalf, 0)
 	}
 }
 
-// blockTop is the board's inner face, and so the block's upper face, at x: the
-// block tapers evenly from its swollen back to its fore edge.
+// blockTop is the board's inner face, and so the block's upper face, at x.
 func (p profile) blockTop(x float64) float64 {
-	return p.spineHalf + (p.foreHalf-p.spineHalf)*x/p.width
+	return p.spineHalf + (p.foreHalf-p.spineHalf)*p.taper(x)
+}
+
+// taper is how much of the swell is gone at x: the block is as thick as its
+// back up to the joint, then tapers evenly to its fore edge and, for the
+// boards, beyond.
+func (p profile) taper(x float64) float64 {
+	from := max(p.setBack, 0)
+	return max(x-from, 0) / max(p.width-from, 1)
 }
 
 // boardIn is the board's inner face, which leaves the block where it rides.
@@ -107,6 +115,15 @@ func (p profile) coveringPath() []draft.P {
 func (p profile) jointPath() []draft.P {
 	path := p.coveringPath()
 	return path[3 : len(path)-1]
+}
+
+// jointLength is how long the covering is between board and spine piece.
+func (p profile) jointLength() float64 {
+	sum, path := 0.0, p.jointPath()
+	for i := 1; i < len(path); i++ {
+		sum += math.Hypot(path[i].X-path[i-1].X, path[i].Y-path[i-1].Y)
+	}
+	return sum
 }
 
 // coveringMiddle is the middle of the covering's thickness, its bends rounded.
@@ -165,7 +182,7 @@ func (p profile) band(i int, x float64) (low, high float64) {
 	}
 	l0, h0 := at(p.spineHalf, gap)
 	l1, h1 := at(p.foreHalf, 0)
-	f := x / p.width
+	f := p.taper(x)
 	return l0 + (l1-l0)*f, h0 + (h1-h0)*f
 }
 
@@ -189,6 +206,21 @@ func (p profile) leafPair(i, j int, right float64) []draft.P {
 }
 
 const foldSteps = 10
+
+// section is the outline of section i as far as right: the fold, and at the
+// fore edge the inner folios standing out.
+func (p profile) section(i int, right float64) []draft.P {
+	out := p.leafPair(i, 0, right)
+	folios := p.leaves / 2
+	share := func(j int) float64 { return 1 - float64(j)/float64(folios) }
+	for j := range folios {
+		out = append(out, p.inBand(i, min(p.foreOf(j), right), share(j)), p.inBand(i, min(p.foreOf(j), right), share(j+1)))
+	}
+	for j := folios - 1; j >= 0; j-- {
+		out = append(out, p.inBand(i, min(p.foreOf(j), right), -share(j+1)), p.inBand(i, min(p.foreOf(j), right), -share(j)))
+	}
+	return out
+}
 
 // foreOf is the fore edge of folio j: the inner ones creep out.
 func (p profile) foreOf(j int) float64 {
@@ -245,3 +277,7 @@ func (p profile) halfThickness() float64 {
 	most := max(p.boardOut(p.setBack), p.boardOut(p.fore), p.spineWidth/2)
 	return most + p.cloth
 }
+
+// JointLength is how long the closed book's covering is drawn between board
+// and spine piece, in millimetres: a check of the drawing against the joint.
+func JointLength(b book.Book) float64 { return profileOf(b).jointLength() }

@@ -46,8 +46,8 @@ func (d profileDrawing) sections() {
 	every := p.leavesALine(d.plan.Scale)
 	var lines [][]draft.P
 	for i := range p.sections {
-		skin := p.leafPair(i, 0, d.x1)
-		body := d.clip(skin)
+		skin, edge := p.leafPair(i, 0, d.x1), closed(p.section(i, p.width+1))
+		body := d.clip(p.section(i, d.x1))
 		if len(body) < 3 {
 			continue
 		}
@@ -55,7 +55,7 @@ func (d profileDrawing) sections() {
 		for j := every; j < p.leaves/2; j += every {
 			lines = append(lines, d.lines(p.leafPair(i, j, d.x1))...)
 		}
-		s.Lines(draft.PartLine(d.colour.Paper), d.lines(skin)...)
+		s.Lines(draft.PartLine(d.colour.Paper), d.lines(edge)...)
 		if d.guards != book.GuardNone {
 			d.sheet.About(book.PartInterleaf, "").Lines(draft.SheetLine(d.colour.Interleaf, 1.3), d.lines(skin)...)
 		}

@@ -1,0 +1,155 @@
+package view_test
+
+import (
+	"math"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/model/book/booktest"
+	"grainwise/model/measure"
+	"grainwise/model/stock"
+	"grainwise/render/draft"
+	"grainwise/render/scene"
+	"grainwise/render/view"
+)
+
+// frames are what the window and files ask for, and the narrowest.
+func frames() [][2]float64 {
+	return [][2]float64{{1200, 800}, {844, 824}, {652, 486}, {520, 420}, {400, 900}, {360, 280}, {2400, 700}}
+}
+
+func input(t *rapid.T) view.Input {
+	frame := rapid.SampledFrom(frames()).Draw(t, "frame")
+	return view.Input{
+		Book:   booktest.Books().Draw(t, "book"),
+		System: rapid.SampledFrom([]measure.System{measure.Metric, measure.Imperial}).Draw(t, "shown in"),
+		Width:  frame[0], Height: frame[1],
+		Dimensions: rapid.Bool().Draw(t, "dimensions"), Grain: rapid.Bool().Draw(t, "grain"),
+		Title: rapid.Bool().Draw(t, "title"), DarkSurround: rapid.Bool().Draw(t, "dark"),
+		Chosen: rapid.SampledFrom([]book.PartID{"", book.PartBoard, book.PartCovering, book.PartSpine,
+			book.PartJoint, book.PartLiner, book.PartFolio, book.PartBlock, book.PartInterleaf}).Draw(t, "chosen"),
+		Name: rapid.SampledFrom([]string{"", "Low Water", "A name so long that no title strip can hold it beside anything else at all"}).Draw(t, "name"),
+	}
+}
+
+// Any design in any frame: no text leaves the sheet, overlaps another or is
+// too small, and every item is drawn at finite places.
+func TestEveryViewOfAnyBook(t *testing.T) {
+	for _, v := range view.All() {
+		t.Run(v.ID, func(t *testing.T) {
+			rapid.Check(t, func(t *rapid.T) {
+				s := v.Draw(input(t))
+				if trouble := draft.TextTrouble(s); trouble != "" {
+					t.Fatal(trouble)
+				}
+				for _, item := range s.Items {
+					if !finite(item) {
+						t.Fatalf("%#v", item)
+					}
+				}
+			})
+		})
+	}
+}
+
+func finite(item scene.Item) bool {
+	switch it := item.(type) {
+	case scene.Face:
+		return it.Outline.Finite()
+	case scene.Stroke:
+		for _, p := range it.Paths {
+			if !p.Finite() {
+				return false
+			}
+		}
+	case scene.Text:
+		return scene.Path{it.At}.Finite()
+	}
+	return true
+}
+
+func TestViewsHaveNames(t *testing.T) {
+	for _, v := range view.All() {
+		if _, ok := words.Lookup("view." + v.ID); !ok || v.Label() == "" {
+			t.Errorf("%s has no name", v.ID)
+		}
+		if found, ok := view.Find(v.ID); !ok || found.ID != v.ID {
+			t.Errorf("%s is not found", v.ID)
+		}
+	}
+	if _, ok := view.Find("no-such-view"); ok {
+		t.Error("found a view that is not there")
+	}
+}
+
+func demo(t *testing.T, changes ...string) view.Input {
+	t.Helper()
+	d := book.Defaults(measure.Metric)
+	for i := 0; i < len(changes); i += 2 {
+		p, ok := book.Lookup(changes[i])
+		if !ok {
+			t.Fatal(changes[i])
+		}
+		v, err := p.Parse(changes[i+1], measure.Metric)
+		if err == nil {
+			err = p.Set(&d, v)
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	return view.Input{Book: book.Compute(book.Resolve(d, stock.Default())),
+		Width: 1200, Height: 800, Dimensions: true, Grain: true, Title: true, Name: "Low Water"}
+}
+
+// texts are the words and figures of a drawing.
+func texts(s *scene.Scene) map[string]int {
+	found := map[string]int{}
+	for _, item := range s.Items {
+		if text, is := item.(scene.Text); is {
+			found[text.String]++
+		}
+	}
+	return found
+}
+
+// faces are a part's faces read back in millimetres of the part.
+func faces(s *scene.Scene, part book.PartID) []bounds {
+	var out []bounds
+	for _, item := range s.Items {
+		if f, is := item.(scene.Face); is && f.Part == string(part) && f.Plane != (scene.Plane{}) {
+			out = append(out, readBack(f))
+		}
+	}
+	return out
+}
+
+type bounds struct{ x0, y0, x1, y1 float64 }
+
+func (b bounds) width() float64  { return b.x1 - b.x0 }
+func (b bounds) height() float64 { return b.y1 - b.y0 }
+
+// readBack solves page = origin + u·U + v·V for every corner.
+func readBack(f scene.Face) bounds {
+	b := bounds{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
+	u, v, o := f.Plane.U, f.Plane.V, f.Plane.Origin
+	det := u.X*v.Y - u.Y*v.X
+	for _, p := range f.Outline {
+		dx, dy := p.X-o.X, p.Y-o.Y
+		x, y := (dx*v.Y-dy*v.X)/det, (u.X*dy-u.Y*dx)/det
+		b = bounds{min(b.x0, x), min(b.y0, y), max(b.x1, x), max(b.y1, y)}
+	}
+	return b
+}
+
+func near(a, b float64) bool { return math.Abs(a-b) < 1e-6*max(1, math.Abs(b)) }
+
+// twice checks a property on 200 random designs.
+func twice(t *testing.T, property func(*rapid.T)) {
+	for range 2 {
+		rapid.Check(t, property)
+	}
+}
