@@ -28,12 +28,17 @@ func (s *Sheet) ScaleBar(right P, scale, widest float64, system measure.System) 
 	return length
 }
 
+// barFigures is the room that the figures over a bar take.
+func barFigures(units int, system measure.System) float64 {
+	return Small().Width("0"+strconv.Itoa(units)+" "+system.Label()) + 8
+}
+
 // barLength is the longest round length that fits, at least as long as its
 // figures need.
 func barLength(scale, widest float64, system measure.System) (units int, px float64) {
 	per := system.Unit().MM() * scale
 	for _, n := range []int{500, 200, 100, 50, 20, 10, 5, 2, 1} {
-		if px := float64(n) * per; px <= widest && px >= 44 {
+		if px := float64(n) * per; px <= widest && px >= barFigures(n, system) {
 			return n, px
 		}
 	}

@@ -41,14 +41,14 @@ func anyLong(labels []endOnLabel) bool {
 	return slices.ContainsFunc(labels, func(l endOnLabel) bool { return l.long != l.short })
 }
 
-// labelAir is between two labels, px.
-const labelAir = 18.0
+// rowAir is between two labels, px.
+const rowAir = 18.0
 
 // rowWidth is what a row of labels takes.
 func rowWidth(labels []endOnLabel) float64 {
 	sum := 0.0
 	for _, l := range labels {
-		sum += draft.SizeLine().Width(l.long) + labelAir
+		sum += draft.SizeLine().Width(l.long) + rowAir
 	}
 	return sum
 }
@@ -105,7 +105,7 @@ func (d *endOnDrawing) centresInOrder(labels []endOnLabel) []float64 {
 	boxes := make([]draft.Label, len(labels))
 	last := 0.0
 	for i, l := range labels {
-		half := (draft.SizeLine().Width(l.long) + labelAir) / 2
+		half := (draft.SizeLine().Width(l.long) + rowAir) / 2
 		last = max(last, l.at.X) // never before its left neighbour
 		boxes[i] = draft.Label{Anchor: last, Above: half, Below: half}
 	}

@@ -16,9 +16,9 @@ import (
 	"grainwise/render/view"
 )
 
-// frames are what the window and files ask for, and the narrowest.
+// frames are what the window and files ask for, down to the narrowest.
 func frames() [][2]float64 {
-	return [][2]float64{{1200, 800}, {844, 824}, {652, 486}, {520, 420}, {400, 900}, {360, 280}, {2400, 700}}
+	return [][2]float64{{1200, 800}, {844, 824}, {652, 486}, {520, 420}, {500, 400}, {500, 900}, {2400, 700}}
 }
 
 func input(t *rapid.T) view.Input {
