@@ -27,6 +27,7 @@ type Param struct {
 	Stock     stock.Kind // of a material
 	Derivable bool       // may be automatic
 	Measure   bool       // is found on the block, not chosen
+	Stack     bool       // may be typed as a measured stack, "20 leaves = 4.4 mm"
 
 	standard [2]Value // default, by measure.System
 	get      func(*Decisions) Value

@@ -8,6 +8,7 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/measure"
+	"grainwise/model/stock"
 )
 
 // Label is the parameter's full name.
@@ -104,7 +105,11 @@ func (p Param) parse(text string, shown measure.System) (Value, error) {
 	}
 	switch p.Kind {
 	case KindLength:
-		l, err := measure.ParseLength(text, shown)
+		read := measure.ParseLength
+		if p.Stack {
+			read = stock.ParseCaliper
+		}
+		l, err := read(text, shown)
 		return LengthValue(l), err
 	case KindThread:
 		l, err := measure.ParseThread(text, shown)

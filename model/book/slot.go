@@ -146,6 +146,12 @@ func (p Param) thread() Param {
 	return p
 }
 
+// stack lets a leaf's thickness be typed as a measured stack of leaves.
+func (p Param) stack() Param {
+	p.Stack = true
+	return p
+}
+
 // under files rows in a group; the first so many are its main ones.
 func under(group Group, part PartID, main int, rows ...Param) []Param {
 	for i := range rows {

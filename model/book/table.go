@@ -23,7 +23,7 @@ func blockRows() []Param {
 			from(150, 5.875).within(60, 420).steps(1, 1.0/16),
 		material("paper", stock.Paper, func(d *Decisions) *string { return &d.Design.Paper.Material }, "Ebbwhite Drawing 170"),
 		autoSize("paper.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Paper.Thickness },
-			func(b *Book) Length { return b.Resolved.OnShelf.Paper.Thickness }).within(0.05, 0.80).steps(0.01, 0.001),
+			func(b *Book) Length { return b.Resolved.OnShelf.Paper.Thickness }).stack().within(0.05, 0.80).steps(0.01, 0.001),
 		yesNo("paper.turned", func(d *Decisions) *bool { return &d.Design.Paper.Turned }),
 		autoWeight("paper.grammage", func(d *Decisions) *Choice[measure.Grammage] { return &d.Design.Paper.Grammage },
 			func(b *Book) measure.Grammage { return b.Resolved.OnShelf.Paper.Grammage }).within(40, 640).step(5),

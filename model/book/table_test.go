@@ -163,3 +163,21 @@ func TestLostEdges(t *testing.T) {
 		t.Errorf("%+v", e)
 	}
 }
+
+// Source: the parameter table: leaf thickness takes "20 leaves = 4.4 mm" too,
+// which makes 0.22 a leaf.
+func TestLeafThicknessOfAStack(t *testing.T) {
+	p, _ := Lookup("paper.thickness")
+	for _, text := range []string{"20 leaves = 4.4 mm", "0.22", "20 = 4.4"} {
+		if v, err := p.Parse(text, measure.Metric); err != nil || v.Length != measure.MM(0.22) {
+			t.Errorf("%s: %v mm, %v", text, v.Length.MM(), err)
+		}
+	}
+	if _, err := p.Parse("0 leaves = 4.4 mm", measure.Metric); err == nil {
+		t.Error("a stack of no leaves is accepted")
+	}
+	board, _ := Lookup("board.thickness")
+	if _, err := board.Parse("20 leaves = 44 mm", measure.Metric); err == nil {
+		t.Error("a stack of boards is accepted")
+	}
+}
