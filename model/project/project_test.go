@@ -9,6 +9,7 @@ import (
 	"grainwise/model/book"
 	"grainwise/model/book/booktest"
 	"grainwise/model/measure"
+	"grainwise/model/stock"
 )
 
 // Source: the demo project's page: "Low Water", 24 books, the sizes of the
@@ -170,5 +171,21 @@ func TestOrderOfTheFileDoesNotMatter(t *testing.T) {
 	}
 	if left, ok := p.Decisions.Design.Paper.Lost.Left.Get(); !ok || left != measure.MM(12) {
 		t.Errorf("left strip %v, %v", left, ok)
+	}
+}
+
+// A short shelf, written by hand, is enough: what is not named is found.
+func TestMaterialsThatAreNotNamed(t *testing.T) {
+	const text = `{"format":"grainwise-project","version":1,"design":{},"shelf":[
+		{"kind":"paper","name":"Saltmarsh Laid","sheet":{"length":700,"width":500},"grain":"long","thickness":0.15,"grammage":110}]}`
+	p, err := Decode([]byte(text), "short.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := p.Decisions.Design.Paper.Material; got != "Saltmarsh Laid" {
+		t.Errorf("the paper is %s, want the one on the shelf", got)
+	}
+	if unknown := p.Book().Resolved.Unknown; len(unknown) > 0 || len(p.Shelf.OfKind(stock.Paper)) != 1 {
+		t.Errorf("unknown %v, papers %v", unknown, p.Shelf.OfKind(stock.Paper))
 	}
 }
