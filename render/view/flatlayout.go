@@ -22,7 +22,7 @@ func (in Input) flatBands(compact bool) bands {
 	case !in.Dimensions:
 		return bands{24, 24, 24, 24}
 	case compact:
-		return bands{76, 48, 76, 48}
+		return bands{76, 52, 76, 48}
 	}
 	return bands{92, 60, 96, 58}
 }
