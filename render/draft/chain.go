@@ -40,7 +40,7 @@ func (c Chain) turn() int {
 // Chain draws a chain. Figures that fit stand on their line; the first and the
 // last of the rest go outside on the prolonged line, the others one row up on
 // a short stem. It returns how many figures found no room at all.
-func (s *Sheet) Chain(c Chain) (lost int) {
+func (s *Sheet) Chain(c Chain) (rows, lost int) {
 	s.chainLines(c)
 	var late []int
 	for i := range c.Figures {
@@ -49,11 +49,13 @@ func (s *Sheet) Chain(c Chain) (lost int) {
 		}
 	}
 	for _, i := range late {
-		if !s.figureOff(c, i) {
+		row, placed := s.figureOff(c, i)
+		rows = max(rows, row)
+		if !placed {
 			lost++
 		}
 	}
-	return lost
+	return rows, lost
 }
 
 // chainLines draws extension lines, the line and its heads.
@@ -135,20 +137,20 @@ func (s *Sheet) figureOn(c Chain, i, row int) bool {
 	return true
 }
 
-// figureOff finds a figure a place off its own part.
-func (s *Sheet) figureOff(c Chain, i int) bool {
+// figureOff finds a figure a place off its own part, and says in which row.
+func (s *Sheet) figureOff(c Chain, i int) (row int, placed bool) {
 	if i == 0 && s.figureBeyond(c, i, c.At[0], -1) {
-		return true
+		return 0, true
 	}
 	if i == len(c.Figures)-1 && s.figureBeyond(c, i, c.At[i+1], 1) {
-		return true
+		return 0, true
 	}
 	for _, row := range []int{1, 2, 3, 0} { // at worst across its own extension lines
 		if s.figureOn(c, i, row) {
-			return true
+			return row, true
 		}
 	}
-	return false
+	return 0, false
 }
 
 // figureBeyond sets a figure on the prolonged line past one end.

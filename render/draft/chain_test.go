@@ -52,8 +52,8 @@ func TestTheUsualChainFits(t *testing.T) {
 		c.Figures = append(c.Figures, draft.FigureOf(measure.MM(mm), measure.Metric))
 	}
 	s := draft.NewSheet(1200, 800, draft.GroundFlat)
-	if lost := s.Chain(c); lost != 0 {
-		t.Errorf("%d figures found no room", lost)
+	if rows, lost := s.Chain(c); rows != 0 || lost != 0 {
+		t.Errorf("%d rows more, %d figures found no room", rows, lost)
 	}
 }
 

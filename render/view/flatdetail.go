@@ -47,7 +47,8 @@ func (d *flatDrawing) heading(letter, key string, at draft.P, times float64) {
 func (d *flatDrawing) origin(at draft.P, radius float64) {
 	d.sheet.Outline(draft.CentreLine(), draft.Circle(at, radius)...)
 	off := radius*math.Sqrt2/2 + 11
-	for _, p := range []draft.P{{X: at.X - off, Y: at.Y - off + 6}, {X: at.X + off, Y: at.Y - off + 6}, {X: at.X + off, Y: at.Y + off}} {
+	above := draft.P{X: at.X - 0.55*radius, Y: at.Y - 0.84*radius - 7}
+	for _, p := range []draft.P{above, {X: at.X - off, Y: at.Y - off + 6}, {X: at.X + off, Y: at.Y - off + 6}, {X: at.X + off, Y: at.Y + off}} {
 		if d.sheet.Try(p, "A", draft.Mark(), scene.Middle, 0) {
 			return
 		}

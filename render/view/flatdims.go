@@ -18,12 +18,15 @@ func (d *flatDrawing) dimensions() {
 	}
 	across := d.across([]float64{-w, -p.fore(), -p.inner(), -p.spine / 2, p.spine / 2, p.inner(), p.fore(), w})
 	across.From, across.Line = d.plan.Y(top), d.plan.Y(top)-near
-	s.Chain(across)
+	rows, _ := s.Chain(across)
 	up := d.up([]float64{top, p.height, 0, bottom})
 	up.From, up.Line = d.plan.X(-w), d.plan.X(-w)-near
 	s.Chain(up)
 	all := d.across([]float64{-w, w})
 	all.From, all.Line = d.plan.Y(top), d.plan.Y(top)-far
+	if rows > 1 {
+		all.Line -= 18 // clear of the second row
+	}
 	s.Chain(all)
 	allUp := d.up([]float64{top, bottom})
 	allUp.From, allUp.Line = d.plan.X(-w), d.plan.X(-w)-far+3

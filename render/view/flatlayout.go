@@ -1,6 +1,9 @@
 package view
 
-import "grainwise/render/draft"
+import (
+	"grainwise/model/measure"
+	"grainwise/render/draft"
+)
 
 // flatLayout is where everything of the laid-flat drawing stands, in px.
 type flatLayout struct {
@@ -21,6 +24,8 @@ func (in Input) flatBands(compact bool) bands {
 	switch {
 	case !in.Dimensions:
 		return bands{24, 24, 24, 24}
+	case compact && in.System == measure.Imperial: // fractions are wide: one row more
+		return bands{76, 52, 94, 48}
 	case compact:
 		return bands{76, 52, 76, 48}
 	}

@@ -87,24 +87,29 @@ func (d *flatDrawing) turnInNames() {
 // ones, on the right.
 func (d *flatDrawing) leafNames() {
 	size := words.With{"size": d.in.by(d.in.Book.Liner.PastedWidth, d.in.Book.Liner.Height)}
-	d.leafName(-1, words.Say("flat.leaf", size), words.Say("flat.leaf.1", size), words.Say("flat.leaf.2"))
+	d.leafName(-1, words.Say("flat.leaf", size), words.Say("flat.leaf.1", size), words.Say("flat.leaf.2"), words.Say("flat.leaf.short"))
 	shift, key := d.shape.shift, "flat.open"
 	if shift < 0 {
 		shift, key = -shift, "flat.open.outward"
 	}
 	nearer := words.With{"size": d.in.size(measure.MM(shift))}
-	d.leafName(1, words.Say(key, nearer), words.Say(key+".1"), words.Say(key+".2", nearer))
+	d.leafName(1, words.Say(key, nearer), words.Say(key+".1"), words.Say(key+".2", nearer), words.Say("flat.open.short"))
 }
 
-// leafName sets a remark at the tail of a board: in one line, in two, or not.
-func (d *flatDrawing) leafName(side float64, whole, first, second string) {
+// leafName sets a remark at the tail of a board: in one line, in two,
+// short, or not.
+func (d *flatDrawing) leafName(side float64, whole, first, second, short string) {
 	p := d.shape
 	t := draft.Word().At(12)
 	s := d.sheet.About(book.PartLiner, "")
 	room := (p.board-2*abs(p.shift))*d.plan.Scale - 24
 	at := d.plan.At(side*(p.fore()+p.inner())/2, max(p.leafTail, 0))
 	at.Y -= 12
-	if d.centred(s, at, whole, t, room) || max(t.Width(first), t.Width(second)) > room {
+	if d.centred(s, at, whole, t, room) {
+		return
+	}
+	if max(t.Width(first), t.Width(second)) > room {
+		d.centred(s, at, short, t, room)
 		return
 	}
 	above := draft.P{X: at.X, Y: at.Y - 15}
@@ -124,7 +129,7 @@ func (d *flatDrawing) grain() {
 		if abs(p.leafFore-p.shift-p.fore()+in)*d.plan.Scale < 7 { // on the dotted line
 			in = 0.24 * p.board
 		}
-		clear := min(36/d.plan.Scale, 0.4*p.height) // of the remarks at the tail
+		clear := min(46/d.plan.Scale, 0.4*p.height) // of the remarks at the tail
 		d.arrow(book.PartBoard, x0+in, max(0.14*p.height, clear), x1-in, 0.86*p.height, side)
 	}
 	if wide := p.spine * d.plan.Scale; wide >= 12 {
