@@ -92,6 +92,9 @@ type Stroke struct {
 	Line   Line
 }
 
+// HaloAlpha is how opaque the underlay of a line is.
+const HaloAlpha = 0.55
+
 // Line is how a stroke looks. Widths and dashes are in millimetres of the
 // page and never scale with the drawing.
 type Line struct {

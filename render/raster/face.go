@@ -1,0 +1,195 @@
+package raster
+
+import (
+	"image"
+	"math"
+
+	"grainwise/render/scene"
+)
+
+// facePainter paints the spans of one face: colour × texture, drawn towards
+// the tints of its shadows, then laid over what is there.
+type facePainter struct {
+	pix    []uint8
+	stride int
+	bare   bool
+	alpha  uint32      // 0 … 256
+	colour [256]uint32 // by the tile's byte
+	tile   *tile       // nil: flat
+	shades []shadeSpan
+	tints  [][256]uint32
+
+	u, v           float64 // of the part, mm, at the pixel (0, 0)
+	ux, uy, vx, vy float64 // change of u and v a pixel right and down
+	texels         float64 // a millimetre of the part
+	row            []uint32
+	levels         []uint8
+}
+
+// paintFace paints one polygon.
+func (p *Painter) paintFace(dst *image.RGBA, f scene.Face, v View) {
+	outline, ok := p.pixels(f.Outline, v)
+	if !ok || len(outline) < 3 {
+		return
+	}
+	w, h := dst.Rect.Dx(), dst.Rect.Dy()
+	p.face.start(dst, f, v, &p.tiles)
+	if p.face.bare && len(p.face.shades) == 0 {
+		return
+	}
+	p.fill.start(w, h)
+	p.fill.add(outline)
+	p.fill.spans(&p.face)
+}
+
+// start prepares a face: its colours, its texture and its shadows.
+func (fp *facePainter) start(dst *image.RGBA, f scene.Face, v View, t *tiles) {
+	fp.pix, fp.stride, fp.bare = dst.Pix, dst.Stride, f.Bare
+	fp.alpha = uint32(scene.Opacity(f.Alpha)*256 + 0.5)
+	fp.tile, fp.shades = nil, fp.shades[:0]
+	if w := dst.Rect.Dx(); len(fp.row) < w {
+		fp.row, fp.levels = make([]uint32, w), make([]uint8, w)
+	}
+	contrast := 0.0
+	if fp.place(f.Plane.Or(), v) {
+		if f.Texture != scene.None && !f.Bare {
+			contrast = fp.dress(f, v, t)
+		}
+		fp.cast(f.Shades, contrast)
+	}
+	ramp(&fp.colour, f.Fill, contrast)
+}
+
+// place inverts the plane: where each pixel lies on the part. A plane seen
+// exactly edge-on has neither texture nor shadows.
+func (fp *facePainter) place(plane scene.Plane, v View) bool {
+	ax, ay := plane.U.X*v.Scale, plane.U.Y*v.Scale
+	bx, by := plane.V.X*v.Scale, plane.V.Y*v.Scale
+	ox, oy := v.Pixel(plane.Origin)
+	det := ax*by - ay*bx
+	if !usable(ox) || !usable(oy) || !usable(1/det) {
+		return false
+	}
+	fp.ux, fp.uy = by/det, -bx/det
+	fp.vx, fp.vy = -ay/det, ax/det
+	x, y := 0.5-ox, 0.5-oy // of the middle of the first pixel
+	fp.u, fp.v = x*fp.ux+y*fp.uy, x*fp.vx+y*fp.vy
+	return usable(fp.u) && usable(fp.v)
+}
+
+// Textures never get finer than this, whatever the scale: px of the window.
+const (
+	finestThread = 2.3
+	finestFibre  = 1.0
+)
+
+// Sizes on the part, mm.
+const (
+	threadPitch = 0.5
+	fibre       = 0.18
+)
+
+// dress chooses the tile for the scale and returns the contrast to show it at:
+// pale cloth and faces seen edge-on get less.
+func (fp *facePainter) dress(f scene.Face, v View, t *tiles) float64 {
+	det := math.Abs(fp.ux*fp.vy - fp.uy*fp.vx) // mm² a px²
+	lu := math.Hypot(fp.vx, fp.vy) / det       // px along one mm of u
+	lv := math.Hypot(fp.ux, fp.uy) / det
+	longest := max(lu, lv)
+	contrast := 1.0
+	if f.Texture == scene.Weave {
+		fp.texels = threadTexels / max(threadPitch, finestThread*v.density()/longest)
+		contrast = 1.05 - 0.75*f.Fill.Luminance()
+	} else {
+		contrast = min(1.9-1.5*f.Fill.Luminance(), 1)
+		fp.texels = 1 / max(fibre, finestFibre*v.density()/longest)
+	}
+	perU := fp.texels * math.Hypot(fp.ux, fp.uy)
+	perV := fp.texels * math.Hypot(fp.vx, fp.vy)
+	fp.tile = t.get(f.Texture, texelsAPixel(perU), texelsAPixel(perV))
+	flat := 1 / (det * longest * longest) // 1 seen from the front, 0 edge-on
+	return contrast * min(1, flat*4)
+}
+
+// texelsAPixel is over how many texels a pixel must average.
+func texelsAPixel(step float64) int { return int(min(max(math.Round(step*1.25), 1), 12)) }
+
+// span paints pixels of a row.
+func (fp *facePainter) span(y, x0, x1 int, cover uint8) {
+	out := fp.pix[y*fp.stride+x0*4 : y*fp.stride+x1*4]
+	share := (uint32(cover)*fp.alpha + 127) / 255
+	plain := len(fp.shades) == 0
+	if plain && fp.tile == nil {
+		over(out, fp.colour[level1], share)
+		return
+	}
+	row := fp.row[:x1-x0]
+	fp.base(row, out, x0, y)
+	for i := range fp.shades {
+		fp.shades[i].darken(row, fp.levels, &fp.tints[i], x0, y)
+	}
+	if share >= 256 {
+		for i, c := range row {
+			put(out[i*4:], c)
+		}
+		return
+	}
+	for i, c := range row {
+		put(out[i*4:], blend(get(out[i*4:]), c, share))
+	}
+}
+
+// over lays one colour over a row of pixels.
+func over(out []uint8, c, share uint32) {
+	if share >= 256 {
+		for i := 0; i < len(out); i += 4 {
+			put(out[i:], c)
+		}
+		return
+	}
+	for i := 0; i < len(out); i += 4 {
+		put(out[i:], blend(get(out[i:]), c, share))
+	}
+}
+
+// base fills a row with what the shadows fall on, and notes the tile's bytes.
+func (fp *facePainter) base(row []uint32, out []uint8, x0, y int) {
+	levels := fp.levels[:len(row)]
+	if fp.tile != nil {
+		fp.texture(row, levels, x0, y)
+		return
+	}
+	for i := range row {
+		levels[i] = level1
+		row[i] = fp.colour[level1]
+	}
+	if fp.bare {
+		for i := range row {
+			row[i] = get(out[i*4:])
+		}
+	}
+}
+
+// texture looks the tile up along a row, in steps of 1/65536 texel.
+func (fp *facePainter) texture(row []uint32, levels []uint8, x0, y int) {
+	u, v := fp.at(x0, y)
+	tu, tv := fixed16(u*fp.texels), fixed16(v*fp.texels)
+	du, dv := fixed16(fp.ux*fp.texels), fixed16(fp.vx*fp.texels)
+	t := fp.tile
+	for i := range row {
+		l := t[tv>>8&0xFF00|tu>>16&0xFF]
+		levels[i] = l
+		row[i] = fp.colour[l]
+		tu += du
+		tv += dv
+	}
+}
+
+// at is the place on the part, mm, of the middle of a pixel.
+func (fp *facePainter) at(x, y int) (u, v float64) {
+	fx, fy := float64(x), float64(y)
+	return fp.u + fx*fp.ux + fy*fp.uy, fp.v + fx*fp.vx + fy*fp.vy
+}
+
+// fixed16 wraps a number of texels round the tile as 16.16 fixed point.
+func fixed16(x float64) uint32 { return uint32(int64(x * 65536)) }
