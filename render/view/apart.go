@@ -1,6 +1,7 @@
 package view
 
 import (
+	"grainwise/model/book"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
 )
@@ -27,15 +28,19 @@ func TakenApart(in Input) *scene.Scene {
 	a.drawFoot()
 	a.drawTitle()
 	a.drawCovering()
+	a.drawChosen(book.PartCovering)
 	a.joinBoards()
 	a.drawBoards()
+	a.drawChosen(book.PartBoard, book.PartSpine, book.PartJoint)
 	a.joinLiner()
 	a.drawLiner()
+	a.drawChosen(book.PartLiner)
 	a.joinSections()
 	a.drawSections()
+	a.drawChosen(book.PartFolio, book.PartInterleaf, book.PartBlock)
 	a.drawClosed()
+	a.drawChosen(book.PartBook)
 	a.drawDimensions()
-	a.drawChosen()
 	a.drawLabels()
 	return a.sheet.Scene()
 }

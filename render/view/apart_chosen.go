@@ -7,8 +7,12 @@ import (
 	"grainwise/render/draft"
 )
 
-// drawChosen outlines the chosen part in the accent colour, over everything.
-func (a *apart) drawChosen() {
+// drawChosen outlines the chosen part in the accent colour if it is one of
+// these; what floats above covers it.
+func (a *apart) drawChosen(layer ...book.PartID) {
+	if !slices.Contains(layer, a.in.Chosen) {
+		return
+	}
 	for _, line := range a.silhouettes(a.in.Chosen) {
 		a.sheet.About(a.in.Chosen, "").Outline(draft.ChosenLine(), line...)
 	}

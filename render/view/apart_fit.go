@@ -7,16 +7,17 @@ import (
 // The frame around the stack at 1200 × 800, px; a smaller frame has less of it,
 // down to the least that its dimensions and texts need.
 const (
-	edgeShare, edgeLeast, edgeMost = 0.047, 16.0, 56.0 // sheet's edge to text
+	edgeLeast, edgeMost            = 16.0, 56.0 // sheet's edge to text
 	topShare, topLeast, topMost    = 0.06, 18.0, 48.0
 	footShare, footLeast, footMost = 0.055, 14.0, 44.0 // foot line's baseline
-	dimensionsLeft                 = 62.0              // of the covering's corner
+	dimensionsLeft                 = 50.0              // of the covering's corner
 	dimensionsBelow                = 34.0
 	columnGap                      = 26.0
-	columnShare                    = 0.235 // of the width may go to labels
+	columnShare                    = 0.22 // of the width may go to labels
 	footLeading                    = 20.0
 	footAir                        = 22.0
 	oneRowWidth                    = 800.0
+	edgeFrom, edgeSlope            = 600.0, 0.1
 )
 
 // share is a part of a length between two limits.
@@ -24,7 +25,10 @@ func share(of, length, least, most float64) float64 {
 	return min(max(of*length, least), most)
 }
 
-func (a *apart) edge() float64 { return share(edgeShare, a.sheet.Width, edgeLeast, edgeMost) }
+// edge is the margin of texts: wide on a sheet, narrow in a window's frame.
+func (a *apart) edge() float64 {
+	return share(edgeSlope, a.sheet.Width-edgeFrom, edgeLeast, edgeMost)
+}
 
 // fit chooses how much the labels say and places the stack in what is left.
 func (a *apart) fit() {

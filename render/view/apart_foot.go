@@ -7,10 +7,10 @@ import (
 )
 
 const (
-	barWidest   = 110.0
-	barToNotes  = 34.0
-	grainArrow  = 54.0
-	noteSpacing = 8.0
+	barWidest  = 110.0
+	barToNotes = 34.0
+	grainArrow = 54.0
+	noteSpace  = "  " // between sentences
 )
 
 // drawTitle heads the drawing.
@@ -23,17 +23,20 @@ func (a *apart) drawTitle() {
 	a.sheet.Text(draft.P{X: edge + 1, Y: 82}, a.in.subtitle(), draft.SizeLine(), scene.Start, 0)
 }
 
-// drawFoot draws scale bar, notes and the key of the grain arrow.
+// drawFoot draws scale bar, notes and the key of the grain arrow: side by side
+// where there is room, else the notes in rows below, the last on the foot line.
 func (a *apart) drawFoot() {
-	edge, rows := a.edge(), a.footRows()
-	first := a.foot - float64(rows-1)*footLeading
-	right := a.drawBar(edge, first)
-	a.drawGrainKey(a.sheet.Width-edge, first)
-	if rows == 1 {
+	edge := a.edge()
+	if a.footRows() == 1 {
+		right := a.drawBar(edge, a.foot)
+		a.drawGrainKey(a.sheet.Width-edge, a.foot)
 		a.drawNotes(right+barToNotes, a.foot)
 		return
 	}
-	a.drawNotes(edge, first+footLeading)
+	y := a.foot - float64(len(a.noteRows(edge)))*footLeading
+	a.drawBar(edge, y)
+	a.drawGrainKey(a.sheet.Width-edge, y)
+	a.drawNotes(edge, y+footLeading)
 }
 
 // drawBar draws the scale bar from the left and returns where it ends.
@@ -43,17 +46,27 @@ func (a *apart) drawBar(left, y float64) float64 {
 	return left + length
 }
 
-// drawNotes sets the notes in as many rows as they need.
-func (a *apart) drawNotes(left, y float64) {
-	type_ := draft.SizeLine().At(12)
-	x, right := left, a.sheet.Width-a.edge()
+// noteRows breaks the notes into rows that fit from a left edge.
+func (a *apart) noteRows(left float64) []string {
+	room := a.sheet.Width - a.edge() - left
+	var rows []string
 	for _, note := range a.footNotes() {
-		if wide := type_.Width(note); x > left && x+wide > right {
-			x, y = left, y+footLeading
+		if n := len(rows); n > 0 && noteType().Width(rows[n-1]+noteSpace+note) <= room {
+			rows[n-1] += noteSpace + note
+			continue
 		}
-		if a.sheet.Try(draft.P{X: x, Y: y}, note, type_, scene.Start, 0) {
-			x += type_.Width(note) + noteSpacing
-		}
+		rows = append(rows, note)
+	}
+	return rows
+}
+
+func noteType() draft.Type { return draft.SizeLine().At(12) }
+
+// drawNotes sets the notes from their first baseline down.
+func (a *apart) drawNotes(left, y float64) {
+	for _, row := range a.noteRows(left) {
+		a.sheet.Text(draft.P{X: left, Y: y}, row, noteType(), scene.Start, 0)
+		y += footLeading
 	}
 }
 

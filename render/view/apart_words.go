@@ -34,6 +34,10 @@ func labelsAt(in Input, level int) []apartLabel {
 			labels[i].remark = ""
 		}
 	}
+	if level == withSizes {
+		labels[0].size = blockSize(in, "apart.block.size.short")
+		labels[1].size = words.Say("apart.liner.flat", words.With{"size": in.by(in.Book.Liner.Width, in.Book.Liner.Height)})
+	}
 	return labels
 }
 
@@ -58,18 +62,23 @@ func blockLabel(in Input) apartLabel {
 	r, block := in.Book.Resolved, in.Book.Block
 	size, remark := "apart.block.size", "apart.block.remark"
 	if r.Sections.Count == 1 {
-		size = "apart.block.size.one"
+		size = "apart.block.size.short"
 	}
 	if r.Interleaf.Mode != book.GuardNone {
 		remark = "apart.block.guarded"
 	}
 	return apartLabel{
-		part: book.PartFolio,
-		name: counted("apart.block", r.Sections.Count),
-		size: words.Say(size, words.With{
-			"folios": counted("apart.folios", r.Sections.Folios), "page": in.by(r.Page.Width, r.Page.Height)}),
+		part:   book.PartFolio,
+		name:   counted("apart.block", r.Sections.Count),
+		size:   blockSize(in, size),
 		remark: words.Say(remark, words.With{"leaves": block.Leaves, "pages": block.Pages}),
 	}
+}
+
+func blockSize(in Input, key string) string {
+	r := in.Book.Resolved
+	return words.Say(key, words.With{
+		"folios": counted("apart.folios", r.Sections.Folios), "page": in.by(r.Page.Width, r.Page.Height)})
 }
 
 func linerLabel(in Input) apartLabel {

@@ -59,10 +59,13 @@ func Thumb(b book.Book, f ThumbFrame) *scene.Scene {
 	}}
 	about := s.About(book.PartBook, "")
 	p.shadow(s, c)
-	p.slab(about, box{x1: c.width, y1: c.height, z0: c.thickness - c.plate, z1: c.thickness}, colours.Covering)
-	p.slab(about, c.block, colours.Paper)
-	p.slab(about, box{x1: c.spine, y1: c.height, z0: c.plate, z1: c.thickness}, colours.Covering)
-	p.slab(about, box{x1: c.width, y1: c.height, z1: c.plate}, colours.Covering)
+	cloth, paper := slabLook{colours.Covering, draft.Right(colours.Covering), draft.Front(colours.Covering)},
+		slabLook{colours.Paper, colours.Paper.Times(blockRight), colours.Paper.Times(blockFront)}
+	p.slab(about, box{x1: c.width, y1: c.height, z0: c.thickness - c.plate, z1: c.thickness}, cloth)
+	p.slab(about, c.block, paper)
+	p.leaves(about, c)
+	p.slab(about, box{x1: c.spine, y1: c.height, z0: c.plate, z1: c.thickness}, cloth)
+	p.slab(about, box{x1: c.width, y1: c.height, z1: c.plate}, cloth)
 	front := []draft.P{p.at(0, 0, 0), p.at(c.width, 0, 0), p.at(c.width, c.height, 0), p.at(0, c.height, 0)}
 	about.Face(front, colours.Covering, scene.Weave, p.plane(), grooveOf(c, f.Scale, colours.Covering))
 	shoulder := c.spine + max(c.joint, 2/f.Scale)
@@ -85,13 +88,30 @@ func (p standing) shadow(s *draft.Sheet, c closedSizes) {
 	}})
 }
 
+// slabLook is the colour of a block's outline, right and top.
+type slabLook struct{ edge, right, top scene.Colour }
+
+// leaves draws the leaves' edges at fore edge and head.
+func (p standing) leaves(s *draft.Sheet, c closedSizes) {
+	b := c.block
+	step := (b.z1 - b.z0) / float64(c.leaves)
+	for step*p.scale*thumbDeepX < closedLeafStep {
+		step *= 2
+	}
+	var lines [][]draft.P
+	for z := b.z0 + step; z < b.z1-step/2; z += step {
+		lines = append(lines, []draft.P{p.at(b.x1, b.y0, z), p.at(b.x1, b.y1, z), p.at(b.x0, b.y1, z)})
+	}
+	s.Lines(draft.LeafLine(), lines...)
+}
+
 // slab draws what is seen of a block behind its front: its right and its top.
-func (p standing) slab(s *draft.Sheet, b box, fill scene.Colour) {
+func (p standing) slab(s *draft.Sheet, b box, look slabLook) {
 	right := []draft.P{p.at(b.x1, b.y0, b.z0), p.at(b.x1, b.y0, b.z1), p.at(b.x1, b.y1, b.z1), p.at(b.x1, b.y1, b.z0)}
 	top := []draft.P{p.at(b.x0, b.y1, b.z0), p.at(b.x1, b.y1, b.z0), p.at(b.x1, b.y1, b.z1), p.at(b.x0, b.y1, b.z1)}
 	s.Face([]draft.P{p.at(b.x0, b.y0, b.z0), p.at(b.x1, b.y0, b.z0), p.at(b.x1, b.y1, b.z0), p.at(b.x0, b.y1, b.z0)},
-		draft.Right(fill), scene.None, scene.Plane{})
-	s.Face(right, draft.Right(fill), scene.None, scene.Plane{})
-	s.Face(top, draft.Front(fill), scene.None, scene.Plane{})
-	s.Lines(draft.PartLine(fill), closed(right), closed(top))
+		look.right, scene.None, scene.Plane{})
+	s.Face(right, look.right, scene.None, scene.Plane{})
+	s.Face(top, look.top, scene.None, scene.Plane{})
+	s.Lines(draft.PartLine(look.edge), closed(right), closed(top))
 }
