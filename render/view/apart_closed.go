@@ -64,23 +64,23 @@ func (a *apart) captions(percent int) [][]string {
 
 func (a *apart) tryClosed(c *closedBook, share float64) bool {
 	scale := share * a.stack.boards.scale
-	right, up := closedReach(c.size)
-	wide, high := right*scale, up*scale
+	left, right, down, up := c.size.lyingReach()
+	wide, high := (right-left)*scale, (up-down)*scale
 	for _, line := range c.caption {
 		wide = max(wide, draft.SizeLine().Width(line))
 	}
 	high += captionName + captionLine*float64(len(c.caption)) + captionAir
-	left, top := a.edge(), a.edge()/2+edgeLeast/2
+	edge, top := a.edge(), a.edge()/2+edgeLeast/2
 	if a.in.Title {
 		top = closedTitle
 	}
-	limit := a.freeBelow(left + wide + closedClear)
+	limit := a.freeBelow(edge + wide + closedClear)
 	if top+high+closedClear > limit || high <= 0 {
 		return false
 	}
 	spare := limit - closedClear - top - high
-	c.foot = top + closedLift*spare + up*scale
-	c.at = oblique{draft.P{X: left, Y: c.foot}, scale}
+	c.foot = top + closedLift*spare + (up-down)*scale
+	c.at = oblique{draft.P{X: edge - left*scale, Y: c.foot + down*scale}, scale}
 	c.shown = true
 	return true
 }
@@ -111,10 +111,10 @@ func (a *apart) drawClosed() {
 	a.shadowOnSheet(c.at, box{x1: c.size.width, y1: c.size.height})
 	drawClosedBook(a.sheet, c.at, c.size, a.colours)
 	y := c.foot + captionName
-	a.sheet.Text(draft.P{X: c.at.origin.X, Y: y}, words.Say("apart.closed"), draft.Name(), scene.Start, 0)
+	a.sheet.Text(draft.P{X: a.edge(), Y: y}, words.Say("apart.closed"), draft.Name(), scene.Start, 0)
 	for _, line := range c.caption {
 		y += captionLine
-		a.sheet.Text(draft.P{X: c.at.origin.X, Y: y}, line, draft.SizeLine(), scene.Start, 0)
+		a.sheet.Text(draft.P{X: a.edge(), Y: y}, line, draft.SizeLine(), scene.Start, 0)
 	}
 }
 

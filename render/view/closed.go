@@ -92,8 +92,19 @@ func drawClosedBlock(s *draft.Sheet, o oblique, c closedSizes, paper scene.Colou
 	s.Lines(draft.LeafLine(), lines...)
 }
 
-// closedReach is how far the lying book reaches right of and above its near
-// left corner, a millimetre being one.
-func closedReach(c closedSizes) (right, up float64) {
-	return c.width + depthX*c.height, depthY*c.height + c.thickness
+// whole is the least box round covers and block; the block of a design that
+// cannot be cased may stand out.
+func (c closedSizes) whole() box {
+	return box{
+		x0: min(0, c.block.x0), x1: max(c.width, c.block.x1),
+		y0: min(0, c.block.y0), y1: max(c.height, c.block.y1),
+		z1: max(c.thickness, c.block.z1),
+	}
+}
+
+// lyingReach is how far the lying book reaches from its near left corner, a
+// millimetre being one; down is below nought where something stands out.
+func (c closedSizes) lyingReach() (left, right, down, up float64) {
+	w := c.whole()
+	return w.x0 + depthX*w.y0, w.x1 + depthX*w.y1, depthY * w.y0, depthY*w.y1 + w.z1
 }

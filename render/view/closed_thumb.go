@@ -27,9 +27,8 @@ func ThumbScale(books []book.Book, width, height float64) float64 {
 	scale := 2.0
 	for _, b := range books {
 		c := closedSizesOf(b)
-		scale = min(scale,
-			max(width-2*thumbAir, 1)/(c.width+thumbDeepX*c.thickness),
-			max(height-2*thumbAir, 1)/(c.height+thumbDeepY*c.thickness))
+		_, size := c.standingReach()
+		scale = min(scale, max(width-2*thumbAir, 1)/size.X, max(height-2*thumbAir, 1)/size.Y)
 	}
 	return scale
 }
@@ -44,6 +43,14 @@ func (p standing) at(x, y, z float64) draft.P {
 	return draft.P{X: p.origin.X + p.scale*(x+thumbDeepX*z), Y: p.origin.Y - p.scale*(y+thumbDeepY*z)}
 }
 
+// standingReach is the lower left corner and the size of what a standing book
+// covers, a millimetre being one.
+func (c closedSizes) standingReach() (from, size draft.P) {
+	w := c.whole()
+	return draft.P{X: w.x0, Y: w.y0},
+		draft.P{X: w.x1 - w.x0 + thumbDeepX*w.z1, Y: w.y1 - w.y0 + thumbDeepY*w.z1}
+}
+
 func (p standing) plane() scene.Plane {
 	return draft.Plane(p.origin, draft.P{X: p.scale}, draft.P{Y: -p.scale})
 }
@@ -53,9 +60,10 @@ func Thumb(b book.Book, f ThumbFrame) *scene.Scene {
 	s := draft.NewSheet(f.Width, f.Height, f.Ground)
 	s.Scene().Tooth = false
 	c, colours := closedSizesOf(b), draft.PaletteOf(b)
+	from, size := c.standingReach()
 	p := standing{scale: f.Scale, origin: draft.P{
-		X: (f.Width - f.Scale*(c.width+thumbDeepX*c.thickness)) / 2,
-		Y: (f.Height + f.Scale*(c.height+thumbDeepY*c.thickness)) / 2,
+		X: (f.Width-f.Scale*size.X)/2 - f.Scale*from.X,
+		Y: (f.Height+f.Scale*size.Y)/2 + f.Scale*from.Y,
 	}}
 	about := s.About(book.PartBook, "")
 	p.shadow(s, c)
