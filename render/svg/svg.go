@@ -1,0 +1,129 @@
+// Package svg writes a scene as SVG at true size: the page is so many
+// millimetres, and so is a unit of the drawing. Textures are left out, soft
+// shadows become a few flat layers.
+//
+// Text stays text, in the embedded faces by name; textLength holds the measured
+// width where a viewer must do with another face.
+package svg
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"math"
+	"strconv"
+	"strings"
+
+	"grainwise/render/scene"
+)
+
+// Write writes one scene as one SVG file, with the title for those who read
+// the file with other means than eyes; "" for none.
+func Write(w io.Writer, title string, s *scene.Scene) error {
+	if !(s.Width > 0 && s.Height > 0 && shown(scene.Path{{X: s.Width, Y: s.Height}})) {
+		return fmt.Errorf("svg: the page is %g × %g mm, want sides over 0 and up to %g mm", s.Width, s.Height, float64(farthest))
+	}
+	b := bufio.NewWriter(w)
+	d := &drawing{w: b}
+	d.line(`<svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="0 0 %[1]s %[2]s">`, mm(s.Width), mm(s.Height))
+	if title != "" {
+		d.line(`<title>%s</title>`, escaped(title))
+	}
+	d.line(`<rect width="%s" height="%s" fill="%s"/>`, mm(s.Width), mm(s.Height), hex(s.Ground))
+	for _, item := range s.Items {
+		d.add(item)
+	}
+	d.line(`</svg>`)
+	return b.Flush()
+}
+
+// drawing is the file being written; bufio keeps its first error.
+type drawing struct {
+	w     *bufio.Writer
+	clips int
+}
+
+func (d *drawing) line(format string, values ...any) {
+	fmt.Fprintf(d.w, format+"\n", values...)
+}
+
+func (d *drawing) add(item scene.Item) {
+	switch it := item.(type) {
+	case scene.Face:
+		d.face(it)
+	case scene.Stroke:
+		d.stroke(it)
+	case scene.Text:
+		d.text(it)
+	}
+}
+
+// farthest is how far from the page's corner a thing may lie, mm.
+const farthest = 1e5
+
+// shown tells whether a path can be written; the rest of the drawing does
+// without one that cannot.
+func shown(path scene.Path) bool {
+	for _, at := range path {
+		if !(math.Abs(at.X) <= farthest && math.Abs(at.Y) <= farthest) {
+			return false
+		}
+	}
+	return true
+}
+
+// mm writes a length to a tenth of a micrometre, without needless noughts.
+func mm(x float64) string {
+	s := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(x, 'f', 4, 64), "0"), ".")
+	if s == "-0" {
+		return "0"
+	}
+	return s
+}
+
+func hex(c scene.Colour) string { return fmt.Sprintf("#%06x", uint32(c)&0xFFFFFF) }
+
+// opacity is an attribute, or nothing where a thing is opaque.
+func opacity(name string, alpha float64) string {
+	if alpha >= 1 {
+		return ""
+	}
+	return fmt.Sprintf(` %s="%s"`, name, mm(alpha))
+}
+
+// about is what an item belongs to, as attributes.
+func about(t scene.Tag) string {
+	s := ""
+	if t.Part != "" {
+		s += ` data-part="` + escaped(t.Part) + `"`
+	}
+	if t.Key != "" {
+		s += ` data-key="` + escaped(t.Key) + `"`
+	}
+	return s
+}
+
+// escaped is text as XML 1.0 may hold it: what it forbids becomes a question
+// mark.
+func escaped(s string) string {
+	var b strings.Builder
+	for _, r := range s {
+		switch {
+		case r == '<':
+			b.WriteString("&lt;")
+		case r == '>':
+			b.WriteString("&gt;")
+		case r == '&':
+			b.WriteString("&amp;")
+		case r == '"':
+			b.WriteString("&quot;")
+		case r == '\t' || r == '\n' || r == '\r':
+			b.WriteByte(' ')
+		case r < ' ' || r == 0xFFFE || r == 0xFFFF:
+			b.WriteByte('?')
+		default:
+			b.WriteRune(r)
+		}
+	}
+	return b.String()
+}
