@@ -223,3 +223,17 @@ func TestFitShowsThePageWhole(t *testing.T) {
 		t.Errorf("the page's corner is at %g, %g, want 1200, 900", x, y)
 	}
 }
+
+// A slow zoom over every material keeps few tiles.
+func TestTilesKeptAreFew(t *testing.T) {
+	p, im := new(Painter), image.NewRGBA(image.Rect(0, 0, 60, 40))
+	for i := range 60 {
+		tilt := scene.Plane{U: scene.Point{X: 0.05 + 0.03*float64(i%10)}, V: scene.Point{X: 0.1, Y: 0.05 + 0.1*float64(i/10)}}
+		for _, texture := range []scene.Texture{scene.Weave, scene.Tooth, scene.Board} {
+			p.Paint(im, blank(60, 40, scene.Face{Outline: scene.Path{{X: 0, Y: 0}, {X: 60, Y: 0}, {X: 60, Y: 40}}, Texture: texture, Plane: tilt}), View{Scale: 1})
+			if n := len(p.tiles.filtered); n == 0 || n > manyTiles {
+				t.Fatalf("%d tiles are kept", n)
+			}
+		}
+	}
+}

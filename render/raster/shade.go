@@ -47,7 +47,7 @@ func (fp *facePainter) shade(s scene.Shade) (shadeSpan, bool) {
 	ready := shadeSpan{amount: int64(min(max(s.Amount, 0), 1) * 32768)}
 	ok := ready.amount > 0
 	set := func(to *int64, x float64) {
-		ok = ok && math.Abs(x) < 1<<40
+		ok = ok && math.Abs(x) < 1<<30
 		if ok {
 			*to = int64(x * 65536)
 		}
@@ -68,7 +68,13 @@ func (s *shadeSpan) darken(row []uint32, levels []uint8, tint *[256]uint32, x0, 
 	x, fy := int64(x0), int64(y)
 	du, dv := x*s.ux+fy*s.uy, x*s.vx+fy*s.vy
 	u0, u1, v0, v1 := s.u0+du, s.u1+du, s.v0+dv, s.v1+dv
-	levels = levels[:len(row)]
+	from, to := reached(0, int64(len(row)), u0, u1, s.ux)
+	from, to = reached(from, to, v0, v1, s.vx)
+	if from >= to {
+		return
+	}
+	u0, u1, v0, v1 = u0+from*s.ux, u1+from*s.ux, v0+from*s.vx, v1+from*s.vx
+	row, levels = row[from:to], levels[from:to]
 	for i := range row {
 		a := (step(u0) - step(u1)) * (step(v0) - step(v1)) >> 15
 		if a = (a*s.amount + 1<<21) >> 22; a > 0 {
@@ -79,6 +85,26 @@ func (s *shadeSpan) darken(row []uint32, levels []uint8, tint *[256]uint32, x0, 
 		v0 += s.vx
 		v1 += s.vx
 	}
+}
+
+// reached narrows a run of pixels to those that a shadow reaches along one
+// direction: after its rise begins and before its fall ends.
+func reached(from, to, rise, fall, slope int64) (int64, int64) {
+	from, to = above(from, to, rise-1<<16, slope)
+	return above(from, to, (rampSize-1)<<16-fall, -slope)
+}
+
+// above narrows a run to the pixels where at + i·slope ≥ 0.
+func above(from, to, at, slope int64) (int64, int64) {
+	switch {
+	case slope > 0 && at < 0:
+		from = max(from, (-at+slope-1)/slope)
+	case slope < 0 && at >= 0:
+		to = min(to, at/-slope+1)
+	case at < 0:
+		to = from
+	}
+	return from, to
 }
 
 // step looks a position up in the ramp.

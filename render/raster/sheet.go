@@ -51,7 +51,7 @@ func (s *sheet) make() {
 // no repeat is seen, and darkens the corners.
 func (s *sheet) makeTooth() {
 	r := rand.New(rand.NewPCG(21, 7))
-	fine, coarse := noise(r, 1, 1, 0.003), noise(r, 3, 3, 0.0022)
+	fine, coarse := noise(r, 1, 1, 0.003), noise(r, 3, 3, 0.0017)
 	red, green, blue := s.ground.RGB()
 	cx, cy := float32(s.width)/2, float32(s.height)/2
 	for y := range s.height {

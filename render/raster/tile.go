@@ -26,6 +26,10 @@ type tileKey struct {
 	u, v    int
 }
 
+// manyTiles is how many averages are kept, 64 kB each: a slow zoom would
+// collect hundreds.
+const manyTiles = 32
+
 // tiles keeps the textures, made once, and their averages for a scale.
 type tiles struct {
 	raw      map[scene.Texture]*texels
@@ -43,6 +47,9 @@ func (t *tiles) get(texture scene.Texture, u, v int) *tile {
 	}
 	if t.raw[texture] == nil {
 		t.raw[texture] = makeTexels(texture)
+	}
+	if len(t.filtered) >= manyTiles {
+		clear(t.filtered)
 	}
 	made := average(t.raw[texture], u, v).levels()
 	t.filtered[key] = made
