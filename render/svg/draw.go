@@ -18,13 +18,13 @@ func (d *drawing) face(f scene.Face) {
 	outline := path(f.Outline, true)
 	alpha := scene.Opacity(f.Alpha)
 	if !f.Bare {
-		d.line(`<path d="%s" fill="%s"%s%s/>`, outline, hex(f.Fill), opacity("fill-opacity", alpha), about(f.Tag))
+		d.line(`<path d="%s" fill="%s"%s%s/>`, outline, hex(f.Fill), opacity(alpha), about(f.Tag))
 	}
 	var steps []string
 	for _, shade := range f.Shades {
 		for _, step := range shade.Steps(f.Plane, layers) {
 			if shown(step.Outline) {
-				steps = append(steps, fmt.Sprintf(`<path d="%s" fill="%s"%s/>`, path(step.Outline, true), hex(shade.Tint), opacity("fill-opacity", step.Alpha*alpha)))
+				steps = append(steps, fmt.Sprintf(`<path d="%s" fill="%s"%s/>`, path(step.Outline, true), hex(shade.Tint), opacity(step.Alpha*alpha)))
 			}
 		}
 	}
@@ -66,9 +66,9 @@ func (d *drawing) stroke(s scene.Stroke) {
 	}
 	const form = `<path d="%s" fill="none" stroke="%s" stroke-width="%s" stroke-linejoin="bevel"%s%s%s/>`
 	if s.Line.Halo > s.Line.Width && s.Line.Halo <= farthest {
-		d.line(form, b.String(), hex(s.Line.Under), mm(s.Line.Halo), opacity("stroke-opacity", scene.HaloAlpha), "", "")
+		d.line(form, b.String(), hex(s.Line.Under), mm(s.Line.Halo), opacity(scene.HaloAlpha), "", "")
 	}
-	d.line(form, b.String(), hex(s.Line.Colour), mm(s.Line.Width), opacity("stroke-opacity", scene.Opacity(s.Line.Alpha)), dashes(s.Line.Dash), about(s.Tag))
+	d.line(form, b.String(), hex(s.Line.Colour), mm(s.Line.Width), opacity(scene.Opacity(s.Line.Alpha)), dashes(s.Line.Dash), about(s.Tag))
 }
 
 // dashes is the pattern as an attribute; nothing for one that is none.
@@ -95,19 +95,25 @@ func (d *drawing) text(t scene.Text) {
 		return
 	}
 	width := typeface.Width(t.Font, t.Size, t.String)
-	x := t.At.X
-	switch t.Align {
-	case scene.Middle:
-		x -= width / 2
-	case scene.End:
-		x -= width
-	}
+	x, y := t.At.X-width*before(t.Align), t.At.Y
 	turn := ""
 	if quarters := t.Turn & 3; quarters != 0 {
-		turn = fmt.Sprintf(` transform="rotate(%d %s %s)"`, -90*quarters, mm(t.At.X), mm(t.At.Y))
+		turn = fmt.Sprintf(` transform="translate(%s %s) rotate(%d)"`, mm(t.At.X), mm(t.At.Y), -90*quarters)
+		x, y = x-t.At.X, 0
 	}
 	d.line(`<text x="%s" y="%s" font-family="%s" font-size="%s"%s fill="%s" textLength="%s" lengthAdjust="spacingAndGlyphs" xml:space="preserve" style="font-kerning:none;font-variant-ligatures:none"%s%s>%s</text>`,
-		mm(x), mm(t.At.Y), families(t.Font), mm(t.Size), style(t.Font), hex(t.Colour), mm(width), turn, about(t.Tag), escaped(text))
+		mm(x), mm(y), families(t.Font), mm(t.Size), style(t.Font), hex(t.Colour), mm(width), turn, about(t.Tag), escaped(text))
+}
+
+// before is the share of its width that a text starts before its place.
+func before(a scene.Align) float64 {
+	switch a {
+	case scene.Middle:
+		return 0.5
+	case scene.End:
+		return 1
+	}
+	return 0
 }
 
 // families names the embedded face, then what may stand in for it.

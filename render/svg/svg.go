@@ -25,7 +25,7 @@ func Write(w io.Writer, title string, s *scene.Scene) error {
 	}
 	b := bufio.NewWriter(w)
 	d := &drawing{w: b}
-	d.line(`<svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="0 0 %[1]s %[2]s">`, mm(s.Width), mm(s.Height))
+	d.line(`<svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="0 0 %[1]s %[2]s" stroke="none">`, mm(s.Width), mm(s.Height))
 	if title != "" {
 		d.line(`<title>%s</title>`, escaped(title))
 	}
@@ -84,11 +84,11 @@ func mm(x float64) string {
 func hex(c scene.Colour) string { return fmt.Sprintf("#%06x", uint32(c)&0xFFFFFF) }
 
 // opacity is an attribute, or nothing where a thing is opaque.
-func opacity(name string, alpha float64) string {
+func opacity(alpha float64) string {
 	if alpha >= 1 {
 		return ""
 	}
-	return fmt.Sprintf(` %s="%s"`, name, mm(alpha))
+	return fmt.Sprintf(` opacity="%s"`, mm(alpha))
 }
 
 // about is what an item belongs to, as attributes.

@@ -90,11 +90,11 @@ func TestText(t *testing.T) {
 	width := typeface.Width(scene.SansItalic, 4, name)
 	length, _ := strconv.ParseFloat(e.get("textLength"), 64)
 	x, _ := strconv.ParseFloat(e.get("x"), 64)
-	if e.Text != name || math.Abs(length-width) > 0.0001 || math.Abs(x-(50-width)) > 0.0001 {
-		t.Errorf("%q from %g, %g long; want from %g, %g long", e.Text, x, length, 50-width, width)
+	if e.Text != name || math.Abs(length-width) > 0.0001 || math.Abs(x+width) > 0.0001 || e.get("y") != "0" {
+		t.Errorf("%q from %g, %g long; want from %g, %g long", e.Text, x, length, -width, width)
 	}
 	// rotate() turns clockwise for the eye (SVG 1.1, 7.6), Turn anticlockwise
-	if e.get("transform") != "rotate(-90 50 60)" || e.get("font-style") != "italic" || !strings.HasPrefix(e.get("font-family"), "Lato,") {
+	if e.get("transform") != "translate(50 60) rotate(-90)" || e.get("font-style") != "italic" || !strings.HasPrefix(e.get("font-family"), "Lato,") {
 		t.Errorf("attributes %v", e.Attrs)
 	}
 }
@@ -115,7 +115,7 @@ func TestFacesAndShades(t *testing.T) {
 	if fills["#24443a"] != 1 || fills["#3a2e1e"] != 2*layers {
 		t.Errorf("paths by colour: %v", fills)
 	}
-	if e.all("path")[0].get("d") != "M10 10L50 10L50 50Z" || e.all("path")[0].get("fill-opacity") != "0.5" {
+	if e.all("path")[0].get("d") != "M10 10L50 10L50 50Z" || e.all("path")[0].get("opacity") != "0.5" {
 		t.Errorf("the face is %v", e.all("path")[0].Attrs)
 	}
 }
