@@ -3,8 +3,6 @@ package raster
 import (
 	"fmt"
 	"math"
-	"os"
-	"testing"
 
 	"grainwise/render/scene"
 )
@@ -155,27 +153,6 @@ func busy() *scene.Scene {
 		)
 	}
 	return s
-}
-
-// TestSamples writes the sample drawings where GRAINWISE_SAMPLES names a
-// folder, to be looked at.
-func TestSamples(t *testing.T) {
-	folder := os.Getenv("GRAINWISE_SAMPLES")
-	if folder == "" {
-		t.Skip("GRAINWISE_SAMPLES names no folder")
-	}
-	for name, s := range map[string]*scene.Scene{"materials": materials(), "flat": flat(), "busy": busy()} {
-		for _, width := range []int{1200, 2400} {
-			file, err := os.Create(fmt.Sprintf("%s/%s-%d.png", folder, name, width))
-			if err != nil {
-				t.Fatal(err)
-			}
-			if err := WritePNG(file, s, width); err != nil {
-				t.Fatal(err)
-			}
-			file.Close()
-		}
-	}
 }
 
 // area of a polygon by the shoelace formula.
