@@ -1,0 +1,32 @@
+package preview
+
+import (
+	"testing"
+
+	"grainwise/model/book"
+	"grainwise/model/measure"
+	"grainwise/model/stock"
+)
+
+// Source: the demo project's table: page 150 × 210, 48 leaves, 13.37 thick,
+// boards 149 × 216, covering 368 × 252, 8 folios a sheet, 24 folios a book.
+func TestFiguresOfTheDemo(t *testing.T) {
+	b := book.Compute(book.Resolve(book.Defaults(measure.Metric), stock.Default()))
+	want := []struct{ value, under string }{
+		{"150 × 210", "≈5 29/32 × ≈8 9/32 in"}, {"48", "96 pages"}, {"13.37", "≈17/32 in"},
+		{"149 × 216", "≈5 7/8 × 8 1/2 in"}, {"368 × 252", "≈14 1/2 × ≈9 29/32 in"}, {"3.0", "8 folios a sheet"},
+	}
+	cells := Figures(b, measure.Metric)
+	for i, w := range want {
+		if cells[i].Value != w.value {
+			t.Errorf("%s: %q, want %q", cells[i].Name, cells[i].Value, w.value)
+		}
+	}
+	if cells[1].Under != "96 pages" || cells[5].Under != "8 folios a sheet" {
+		t.Errorf("%q, %q", cells[1].Under, cells[5].Under)
+	}
+	inches := Figures(b, measure.Imperial)
+	if inches[0].Under != "150 × 210 mm" {
+		t.Errorf("the other unit of a page: %q", inches[0].Under)
+	}
+}
