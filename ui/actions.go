@@ -1,0 +1,150 @@
+package ui
+
+import (
+	"errors"
+	"io/fs"
+	"os"
+	"path/filepath"
+
+	"fyne.io/fyne/v2"
+
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/model/measure"
+	"grainwise/ui/controls"
+	"grainwise/ui/session"
+)
+
+// What the window itself remembers from one run to the next.
+const (
+	unitPreference  = "unit"
+	stripPreference = "strip.closed"
+)
+
+// busy says whether something else wants an answer first.
+func (w *Window) busy() bool { return w.waiting || len(w.sheets) > 0 }
+
+// undo goes back one step; a field that holds text not taken yet comes first.
+func (w *Window) undo() {
+	focused := w.win.Canvas().Focused()
+	if controls.UndoInField(focused) {
+		return
+	}
+	if w.busy() {
+		passOn(focused, &fyne.ShortcutUndo{})
+		return
+	}
+	w.session.Undo()
+}
+
+func (w *Window) redo() {
+	if w.busy() {
+		passOn(w.win.Canvas().Focused(), &fyne.ShortcutRedo{})
+		return
+	}
+	w.session.Redo()
+}
+
+// passOn gives a shortcut that the menu took to the entry it was meant for.
+func passOn(focused fyne.Focusable, s fyne.Shortcut) {
+	if entry, ok := focused.(fyne.Shortcutable); ok {
+		entry.TypedShortcut(s)
+	}
+}
+
+// canGiveBack says whether the row chosen last holds a value of the maker's own
+// where automatic would do.
+func (w *Window) canGiveBack() bool {
+	r, _ := w.column.find(w.focused)
+	return r != nil && r.origin().Returns()
+}
+
+func (w *Window) giveBack() {
+	if r, _ := w.column.find(w.focused); r != nil && r.origin().Returns() {
+		r.set(book.AutoValue)
+	}
+}
+
+// shownUnit is the unit of the last run, or else that of the project.
+func (w *Window) shownUnit() measure.System {
+	fallback := w.session.Decisions().Design.CutIn.String()
+	system, err := measure.ParseSystem(w.app.Preferences().StringWithFallback(unitPreference, fallback))
+	if err != nil {
+		return measure.Metric
+	}
+	return system
+}
+
+func (w *Window) setUnit(system measure.System) {
+	w.app.Preferences().SetString(unitPreference, system.String())
+	w.session.SetSystem(system)
+}
+
+// remember puts a file at the head of the recent ones. That list is a comfort:
+// where it cannot be kept nothing is lost.
+func (w *Window) remember(path string) {
+	_ = w.ports.Recent.Add(path)
+	w.menu.fillRecent()
+}
+
+// forget takes a file that is gone off the list.
+func (w *Window) forget(path string, err error) {
+	if errors.Is(err, fs.ErrNotExist) {
+		_ = w.ports.Recent.Remove(path)
+		w.menu.fillRecent()
+	}
+}
+
+// Drop is a file let go over the window.
+func (w *Window) drop(_ fyne.Position, files []fyne.URI) {
+	if len(files) != 1 || w.busy() {
+		return
+	}
+	path := files[0].Path()
+	if info, err := os.Stat(path); err == nil && info.Mode().IsRegular() {
+		w.guarded(func() { w.openFile(filepath.Clean(path)) })
+	}
+}
+
+// newBook asks for the sizes of another book.
+func (w *Window) newBook() {
+	w.guarded(func() { newBookSheet(w) })
+}
+
+// start shows a project that has no file yet.
+func (w *Window) start(s *session.Session) {
+	w.status.savedAt = ""
+	w.session.Replace(s.Project(), "")
+	w.setUnit(s.System())
+	w.closeStrip()
+	w.middle.pane.Fit()
+}
+
+// showStrip greets whoever opens the program for the first time.
+func (w *Window) showStrip() {
+	if w.ports.Path != "" || w.app.Preferences().Bool(stripPreference) {
+		return
+	}
+	text := controls.NewLabel(controls.PlainLabel, words.Say("first.text"))
+	bar := controls.Across(8, controls.Gap(4, 1), text, controls.Gap(2, 1),
+		controls.NewButton(controls.Solid, words.Say("first.formats"), w.openGallery),
+		controls.NewButton(controls.Framed, words.Say("first.sizes"), w.newBook),
+		controls.Spring(),
+		controls.NewButton(controls.Plain, words.Say("sheet.close"), w.closeStrip))
+	w.middle.strip.Objects = []fyne.CanvasObject{controls.Fixed(0, 40, controls.Inset(0, 0, 0, 6, bar)), controls.NewHairline()}
+	w.middle.strip.Show()
+}
+
+// closeStrip takes the greeting away for good.
+func (w *Window) closeStrip() {
+	w.app.Preferences().SetBool(stripPreference, true)
+	if setVisible(w.middle.strip, false) {
+		w.middle.box.Refresh()
+	}
+}
+
+func (w *Window) showKeys() { w.tell(words.Say("keys.title"), words.Say("keys.text")) }
+
+func (w *Window) showAbout() {
+	w.tell(words.Say("window.name"), words.Say("about.text", words.With{"version": w.app.Metadata().Version}))
+}

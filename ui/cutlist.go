@@ -1,0 +1,91 @@
+package ui
+
+import (
+	"strconv"
+
+	"fyne.io/fyne/v2"
+
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/model/measure"
+	"grainwise/ui/controls"
+	"grainwise/ui/session"
+)
+
+// cutList is what the maker came for: what to cut for one book.
+type cutList struct {
+	session *session.Session
+	head    *controls.GroupHead
+	lines   []*controls.LineItem
+	list    *fyne.Container
+	folded  bool
+	narrow  bool // the heading has room for the unit only
+	chosen  book.PartID
+
+	choose func(book.PartID)
+	point  func(book.PartID)
+}
+
+func newCutList(s *session.Session) *cutList {
+	c := &cutList{session: s, head: controls.NewGroupHead(words.Say("cut.title"))}
+	c.head.OnTapped = func() { c.folded = !c.folded; c.show() }
+	c.list = controls.Down(0, c.head)
+	return c
+}
+
+// show brings the lines up to date.
+func (c *cutList) show() {
+	parts, system := c.session.Book().Parts, c.session.System()
+	for len(c.lines) < len(parts) {
+		c.addLine(len(c.lines))
+	}
+	changed := false
+	for i, line := range c.lines {
+		if i < len(parts) {
+			p := parts[i]
+			line.Set(strconv.Itoa(p.Count), partName(p), session.Size(p.Width, p.Height, system), p.ID == c.chosen)
+		}
+		changed = setVisible(line, i < len(parts) && !c.folded) || changed
+	}
+	c.head.SetState(controls.HeadState{
+		Title: words.Say("cut.title"), Open: !c.folded, Lasting: true,
+		Summary: c.sizes(system),
+	})
+	if changed {
+		c.list.Refresh()
+	}
+}
+
+// fit writes what a column so wide has room for.
+func (c *cutList) fit(width float32) {
+	c.narrow = width < 300
+	c.show()
+}
+
+func (c *cutList) sizes(system measure.System) string {
+	if c.narrow {
+		return system.Label()
+	}
+	return words.Say("cut.sizes", words.With{"unit": system.Label()})
+}
+
+func (c *cutList) addLine(i int) {
+	line := controls.NewLineItem()
+	line.OnTapped = func() { c.choose(c.session.Book().Parts[i].ID) }
+	line.OnHover = func(in bool) {
+		if in {
+			c.point(c.session.Book().Parts[i].ID)
+		} else {
+			c.point("")
+		}
+	}
+	c.lines = append(c.lines, line)
+	c.list.Add(line)
+}
+
+func partName(p book.Part) string {
+	if p.Count == 1 {
+		return words.Say("cut.one." + string(p.ID))
+	}
+	return words.Say("cut.many." + string(p.ID))
+}

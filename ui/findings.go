@@ -1,0 +1,183 @@
+package ui
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/model/check"
+	"grainwise/model/measure"
+	"grainwise/ui/controls"
+	"grainwise/ui/look"
+	"grainwise/ui/session"
+)
+
+// findings is the list of what would go wrong; one card is open.
+type findings struct {
+	session *session.Session
+	head    *findingsHead
+	none    *controls.Label
+	list    *fyne.Container
+	scroll  *container.Scroll
+	cards   []*controls.Card
+	found   []check.Finding
+	open    string // the identity of the finding that is open
+
+	choose func(check.Finding) // the maker turned to a finding
+	point  func(book.PartID)   // the pointer is on a finding of a part
+	mend   func(check.Finding)
+	copy   func(text string)
+}
+
+func newFindings(s *session.Session) *findings {
+	f := &findings{session: s, list: controls.Down(0)}
+	f.head = newFindingsHead(f.turnToLevel)
+	f.none = controls.NewLabel(controls.PlainLabel, words.Say("findings.none"))
+	f.scroll = container.NewVScroll(f.list)
+	return f
+}
+
+// object is the panel's upper part.
+func (f *findings) object() fyne.CanvasObject {
+	return controls.Around(f.head.box, nil, nil, nil, f.scroll)
+}
+
+// show brings the cards up to date.
+func (f *findings) show() {
+	f.found = f.session.Findings()
+	if f.at(f.open) < 0 && len(f.found) > 0 {
+		f.open = f.found[0].Identity()
+	}
+	f.fit()
+	style := findingStyle(f.session.System())
+	for i, found := range f.found {
+		f.cards[i].SetState(cardState(found, style, found.Identity() == f.open))
+	}
+	f.head.show(f.found)
+	f.list.Refresh()
+	f.scroll.Refresh()
+}
+
+// fit keeps as many cards as there are findings.
+func (f *findings) fit() {
+	for len(f.cards) < len(f.found) {
+		f.cards = append(f.cards, f.newCard(len(f.cards)))
+	}
+	f.list.Objects = nil
+	if len(f.found) == 0 {
+		f.list.Objects = []fyne.CanvasObject{controls.Inset(6, 6, 16, 10, f.none)}
+	}
+	for _, card := range f.cards[:len(f.found)] {
+		f.list.Objects = append(f.list.Objects, card)
+	}
+}
+
+func (f *findings) newCard(i int) *controls.Card {
+	card := controls.NewCard()
+	card.OnTapped = func() { f.turnTo(i) }
+	card.OnPrimary = func() { f.mend(f.found[i]) }
+	card.OnSecondary = func() { f.copy(inWords(f.found[i], findingStyle(f.session.System()))) }
+	card.OnHover = func(in bool) {
+		if in {
+			f.point(f.found[i].Part)
+		} else {
+			f.point("")
+		}
+	}
+	return card
+}
+
+// turnTo opens a card and goes to what it speaks of.
+func (f *findings) turnTo(i int) {
+	if i < 0 || i >= len(f.found) {
+		return
+	}
+	f.open = f.found[i].Identity()
+	f.show()
+	f.choose(f.found[i])
+}
+
+// step turns to the next finding, or the one before.
+func (f *findings) step(n int) {
+	if len(f.found) > 0 {
+		f.turnTo((f.at(f.open) + n + len(f.found)) % len(f.found))
+	}
+}
+
+// turnToLevel turns to the first finding of a level.
+func (f *findings) turnToLevel(level check.Level) {
+	for i, found := range f.found {
+		if found.Level == level {
+			f.turnTo(i)
+			return
+		}
+	}
+}
+
+func (f *findings) at(identity string) int {
+	for i, found := range f.found {
+		if found.Identity() == identity {
+			return i
+		}
+	}
+	return -1
+}
+
+func findingStyle(system measure.System) measure.Style {
+	return measure.Style{System: system, Decimals: 2, Denominator: 64}
+}
+
+func cardState(f check.Finding, style measure.Style, open bool) controls.CardState {
+	state := controls.CardState{
+		Level: levelOf(f.Level), Word: f.Level.Label(), Group: groupOf(f).Label(), Sentence: f.Text(style), Open: open,
+	}
+	if open {
+		state.Found, state.Why, state.Secondary = f.Wanted(style), f.Why(style), words.Say("findings.copy")
+		if f.Remedy != nil {
+			state.Primary = f.Remedy.Label()
+		}
+	}
+	return state
+}
+
+// inWords is a finding as it is copied.
+func inWords(f check.Finding, style measure.Style) string {
+	var lines []string
+	for _, line := range []string{f.Level.Label() + ": " + f.Text(style), f.Wanted(style), f.Why(style)} {
+		if line != "" {
+			lines = append(lines, line)
+		}
+	}
+	return strings.Join(lines, "\n")
+}
+
+func groupOf(f check.Finding) book.Group {
+	if p, ok := book.Lookup(f.Key); ok {
+		return p.Group
+	}
+	return book.GroupBook
+}
+
+func levelOf(l check.Level) look.Level {
+	switch l {
+	case check.Stop:
+		return look.Stop
+	case check.Check:
+		return look.Check
+	case check.Note:
+		return look.Note
+	}
+	return look.None
+}
+
+// levels is the worst finding of every parameter that has one.
+func levels(found []check.Finding) map[string]look.Level {
+	worst := map[string]look.Level{}
+	for _, f := range found {
+		worst[f.Key] = max(worst[f.Key], levelOf(f.Level))
+	}
+	return worst
+}

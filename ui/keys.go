@@ -1,0 +1,100 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+)
+
+// typedKey is every key that no widget had a use for. Function keys never
+// become shortcuts in the toolkit.
+func (w *Window) typedKey(key *fyne.KeyEvent) {
+	if key.Name == fyne.KeyEscape && w.escape() {
+		return
+	}
+	if w.busy() {
+		return
+	}
+	step := 1
+	if shiftHeld() {
+		step = -1
+	}
+	switch key.Name {
+	case fyne.KeyF6:
+		w.nextArea(step)
+	case fyne.KeyF8:
+		w.findings.step(step)
+	case fyne.KeyPlus, fyne.KeyEqual:
+		w.middle.pane.Zoom(zoomStep)
+	case fyne.KeyMinus:
+		w.middle.pane.Zoom(1 / zoomStep)
+	}
+}
+
+func shiftHeld() bool {
+	d, ok := fyne.CurrentApp().Driver().(desktop.Driver)
+	return ok && d.CurrentKeyModifiers()&fyne.KeyModifierShift != 0
+}
+
+// The areas that F6 goes through.
+const (
+	barArea = iota
+	columnArea
+	drawingArea
+	findingsArea
+	areas
+)
+
+// nextArea moves the focus to the next area of the window, or the one before.
+func (w *Window) nextArea(step int) {
+	at := w.area()
+	if at < 0 && step < 0 {
+		at = 0
+	}
+	w.focusArea((at + step + areas) % areas)
+}
+
+// area is where the focus is; −1 for nowhere.
+func (w *Window) area() int {
+	o, ok := w.win.Canvas().Focused().(fyne.CanvasObject)
+	if !ok {
+		return -1
+	}
+	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(o)
+	bar := fyne.CurrentApp().Driver().AbsolutePositionForObject(w.column.scroll)
+	left, right := sideWidths(w.win.Canvas().Size().Width)
+	switch {
+	case at.X < left && at.Y >= bar.Y:
+		return columnArea
+	case at.Y < bar.Y && !within(at, w.middle.box):
+		return barArea
+	case at.X >= w.win.Canvas().Size().Width-right:
+		return findingsArea
+	}
+	return drawingArea
+}
+
+// within says whether a place of the window lies in an object.
+func within(at fyne.Position, o fyne.CanvasObject) bool {
+	from := fyne.CurrentApp().Driver().AbsolutePositionForObject(o)
+	return at.X >= from.X && at.Y >= from.Y && at.X < from.X+o.Size().Width && at.Y < from.Y+o.Size().Height
+}
+
+func (w *Window) focusArea(area int) {
+	canvas := w.win.Canvas()
+	switch area {
+	case barArea:
+		canvas.Focus(w.pages.design)
+	case columnArea:
+		if r, _ := w.column.find(w.focused); r != nil && r.row.Visible() {
+			r.row.Focus(canvas)
+		} else {
+			w.column.groups[0].rows[0].row.Focus(canvas)
+		}
+	case drawingArea:
+		canvas.Focus(w.middle.tabs.Chips()[w.middle.at])
+	case findingsArea:
+		if i := w.findings.at(w.findings.open); i >= 0 {
+			canvas.Focus(w.findings.cards[i])
+		}
+	}
+}

@@ -1,0 +1,125 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/render/scene"
+	"grainwise/render/view"
+	"grainwise/ui/controls"
+	"grainwise/ui/look"
+	"grainwise/ui/preview"
+	"grainwise/ui/session"
+)
+
+// middle is the drawing, with the bar over it and the title block under it.
+type middle struct {
+	session    *session.Session
+	stage      *preview.Stage
+	pane       *preview.Pane // the stage's
+	tabs       *controls.Segment
+	dimensions *controls.Chip
+	grain      *controls.Chip
+	strip      *fyne.Container
+	box        *fyne.Container
+
+	views         []view.View
+	at            int
+	chosen, under book.PartID
+	showDims      bool
+	showGrain     bool
+}
+
+// zoomStep is what one press of + or − magnifies.
+const zoomStep = 1.25
+
+func newMiddle(s *session.Session, tips *controls.Tips) *middle {
+	m := &middle{session: s, stage: preview.NewStage(), views: view.All(), showDims: true, showGrain: true}
+	m.pane = m.stage.Pane
+	m.dimensions = controls.NewIconToggle(look.IconDimensions, tips, words.Say("drawing.dimensions"), m.toggleDimensions)
+	m.grain = controls.NewIconToggle(look.IconGrain, tips, words.Say("drawing.grain"), m.toggleGrain)
+	m.strip = controls.Down(0)
+	m.strip.Hide()
+	m.box = controls.Around(controls.Down(0, m.bar(tips), controls.NewHairline(), m.strip), nil, nil, nil, m.stage.Object)
+	return m
+}
+
+func (m *middle) bar(tips *controls.Tips) fyne.CanvasObject {
+	var names []string
+	for _, v := range m.views {
+		names = append(names, v.Label())
+	}
+	m.tabs = controls.NewSegment(names, m.turnTo)
+	minus := controls.NewIconToggle(look.IconMinus, tips, words.Say("drawing.out"), func() { m.pane.Zoom(1 / zoomStep) })
+	plus := controls.NewIconToggle(look.IconPlus, tips, words.Say("drawing.in"), func() { m.pane.Zoom(zoomStep) })
+	fit := controls.NewIconWord(look.IconFit, words.Say("drawing.fit"), m.pane.Fit)
+	fit.SetTip(tips, words.Say("drawing.fitTip"))
+	bar := controls.Across(4, m.tabs, controls.Spring(), m.dimensions, m.grain, controls.Gap(4, 1), minus, plus, controls.Gap(4, 1), fit)
+	return controls.Fixed(0, 36, controls.Inset(4, 4, 4, 4, bar))
+}
+
+// turnTo shows another view.
+func (m *middle) turnTo(i int) {
+	if i >= 0 && i < len(m.views) {
+		m.at = i
+		m.show()
+	}
+}
+
+func (m *middle) toggleDimensions() { m.showDims = !m.showDims; m.show() }
+func (m *middle) toggleGrain()      { m.showGrain = !m.showGrain; m.show() }
+
+// point shows the part under the pointer; empty for none.
+func (m *middle) point(part book.PartID) {
+	if m.under != part {
+		m.under = part
+		m.draw()
+	}
+}
+
+// choose keeps a part in accent.
+func (m *middle) choose(part book.PartID) {
+	if m.chosen != part {
+		m.chosen = part
+		m.draw()
+	}
+}
+
+// show brings bar and drawing up to date.
+func (m *middle) show() {
+	m.tabs.SetOn(m.at)
+	m.dimensions.SetOn(m.showDims)
+	m.grain.SetOn(m.showGrain)
+	m.draw()
+}
+
+func (m *middle) draw() {
+	key, _ := m.session.Moving()
+	m.stage.Show(m.views[m.at], m.input(), key != "")
+}
+
+func (m *middle) input() view.Input {
+	part := m.under
+	if part == "" {
+		part = m.chosen
+	}
+	return view.Input{
+		Book: m.session.Book(), System: m.session.System(),
+		Dimensions: m.showDims, Grain: m.showGrain, Chosen: part,
+		DarkSurround: look.Current() == look.Dark(),
+	}
+}
+
+// first is the first parameter that a part's outline speaks of.
+func first(tag scene.Tag) string {
+	if _, ok := book.Lookup(tag.Key); ok {
+		return tag.Key
+	}
+	for _, p := range book.Params() {
+		if p.Part == book.PartID(tag.Part) {
+			return p.Key
+		}
+	}
+	return ""
+}

@@ -1,0 +1,55 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+
+	"grainwise/assets/words"
+	"grainwise/model/measure"
+	"grainwise/ui/controls"
+	"grainwise/ui/look"
+)
+
+// pagesBar is the bar under the menu: the pages there are, undo and redo, and
+// the unit shown.
+type pagesBar struct {
+	window     *Window
+	design     *controls.Tab
+	undo, redo *controls.Chip
+	units      *controls.Segment
+}
+
+// systems are the units shown, in the order of the switch.
+var systems = [...]measure.System{measure.Metric, measure.Imperial}
+
+func newPagesBar(w *Window) *pagesBar {
+	b := &pagesBar{window: w, design: controls.NewTab(words.Say("page.design"), func() {})}
+	b.design.SetOn(true)
+	b.undo = controls.NewIconToggle(look.IconUndo, w.tips, words.Say("menu.undo"), w.undo)
+	b.redo = controls.NewIconToggle(look.IconRedo, w.tips, words.Say("menu.redo"), w.redo)
+	b.units = controls.NewSegment([]string{measure.Metric.Label(), measure.Imperial.Label()}, func(i int) { w.setUnit(systems[i]) })
+	return b
+}
+
+func (b *pagesBar) object() fyne.CanvasObject {
+	bar := controls.Across(4, controls.Gap(4, 1), b.design, controls.Spring(), b.undo, b.redo, controls.Gap(8, 1), b.units, controls.Gap(8, 1))
+	return controls.Fixed(0, controls.TabHeight, bar)
+}
+
+// show brings the bar up to date.
+func (b *pagesBar) show() {
+	undo, redo := b.window.session.Steps()
+	enable(b.undo, undo != "", b.window.tips, "menu.undo", undo)
+	enable(b.redo, redo != "", b.window.tips, "menu.redo", redo)
+	b.units.SetOn(int(b.window.session.System()))
+}
+
+func enable(c *controls.Chip, on bool, tips *controls.Tips, key, step string) {
+	tip := words.Say(key)
+	if on {
+		tip += ": " + step
+		c.Enable()
+	} else {
+		c.Disable()
+	}
+	c.SetTip(tips, tip)
+}

@@ -1,0 +1,107 @@
+package ui
+
+import (
+	"errors"
+	"runtime"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
+
+	"grainwise/assets/words"
+	"grainwise/model/project"
+	"grainwise/ui/controls"
+)
+
+// Ports is what the window needs from outside.
+type Ports struct {
+	// Project is shown at first, Path its file; a path that could not be opened
+	// leaves Path empty and says so in Trouble.
+	Project project.Project
+	Path    string
+	Trouble error
+	// Dialogs are the platform's; nil where it has none.
+	Dialogs Dialogs
+	// Favourites keeps the maker's formats, Recent the files used last.
+	Favourites project.Favourites
+	Recent     project.Recent
+}
+
+// Dialogs ask for the place of a file. The calls wait for the answer, on a
+// goroutine that keeps its thread. The path they begin with may be empty.
+type Dialogs interface {
+	Open(begin string) (path string, err error)
+	Save(begin string) (path string, err error)
+}
+
+// What Dialogs answer besides a path.
+var (
+	ErrCancelled = errors.New("cancelled")
+	ErrNoDialogs = errors.New("the platform has no file dialogs")
+)
+
+// Ending is that of project files.
+const Ending = ".grainwise"
+
+// askPath runs one of the platform's dialogs off the window's goroutine, with
+// the window held still under it; where there is none the toolkit's takes over.
+func (w *Window) askPath(run func(Dialogs) (string, error), otherwise func(take func(string)), take func(string)) {
+	if w.waiting {
+		return
+	}
+	if w.ports.Dialogs == nil {
+		otherwise(take)
+		return
+	}
+	w.waiting = true
+	held := w.openSheet(words.Say("sheet.choosing"), controls.NewParagraph(words.Say("sheet.choosingText")), fyne.NewSize(sheetWidth, 0))
+	held.escape = func() {}
+	go func() {
+		runtime.LockOSThread() // not unlocked: the thread ends with the goroutine
+		path, err := run(w.ports.Dialogs)
+		fyne.Do(func() {
+			w.waiting = false
+			held.close()
+			w.answered(path, err, otherwise, take)
+		})
+	}()
+}
+
+func (w *Window) answered(path string, err error, otherwise func(take func(string)), take func(string)) {
+	switch {
+	case errors.Is(err, ErrCancelled):
+	case errors.Is(err, ErrNoDialogs):
+		otherwise(take)
+	case err != nil:
+		w.complain(err)
+	default:
+		take(path)
+	}
+}
+
+// toolkitOpen is the toolkit's own dialog.
+func (w *Window) toolkitOpen(take func(string)) {
+	d := dialog.NewFileOpen(func(file fyne.URIReadCloser, err error) {
+		if err != nil {
+			w.complain(err)
+		} else if file != nil {
+			file.Close()
+			take(file.URI().Path())
+		}
+	}, w.win)
+	d.SetFilter(storage.NewExtensionFileFilter([]string{Ending}))
+	d.Show()
+}
+
+// toolkitSave asks for a folder and a name and touches no file: saving is ours.
+func (w *Window) toolkitSave(take func(string)) {
+	dialog.ShowFolderOpen(func(folder fyne.ListableURI, err error) {
+		if err != nil {
+			w.complain(err)
+		} else if folder != nil {
+			w.askName(words.Say("sheet.fileName"), w.suggestedName(), words.Say("sheet.save"), func(name string) error {
+				return w.takeName(folder.Path(), name, take)
+			})
+		}
+	}, w.win)
+}

@@ -1,0 +1,109 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+
+	"grainwise/assets/words"
+	"grainwise/ui/controls"
+)
+
+// sheet is a panel over the window that wants an answer first.
+type sheet struct {
+	window *Window
+	popup  *widget.PopUp
+	escape func() // what Esc does
+}
+
+const sheetWidth = float32(420)
+
+// openSheet shows a title over some content, with buttons under it. The first
+// button's neighbour to the left is a spring: they stand at the right.
+func (w *Window) openSheet(title string, content fyne.CanvasObject, least fyne.Size, buttons ...fyne.CanvasObject) *sheet {
+	s := &sheet{window: w}
+	s.escape = s.close
+	head := controls.Inset(0, 8, 0, 0, controls.NewLabel(controls.TitleLabel, title))
+	foot := controls.Inset(14, 0, 0, 0, controls.Across(8, buttons...))
+	body := controls.Inset(10, 10, 12, 12, controls.Around(head, foot, nil, nil, content))
+	s.popup = widget.NewModalPopUp(controls.Fixed(least.Width, least.Height, body), w.win.Canvas())
+	w.sheets = append(w.sheets, s)
+	s.popup.Show()
+	return s
+}
+
+// close takes the sheet away; a second time does nothing.
+func (s *sheet) close() {
+	for i, open := range s.window.sheets {
+		if open == s {
+			s.window.sheets = append(s.window.sheets[:i:i], s.window.sheets[i+1:]...)
+			s.popup.Hide()
+			return
+		}
+	}
+}
+
+// tell shows a message with one button.
+func (w *Window) tell(title, text string) {
+	var s *sheet
+	close := controls.NewButton(controls.Solid, words.Say("sheet.close"), func() { s.close() })
+	s = w.openSheet(title, controls.NewParagraph(text), fyne.NewSize(sheetWidth, 0), controls.Spring(), close)
+	w.win.Canvas().Focus(close)
+}
+
+// complain shows what went wrong.
+func (w *Window) complain(err error) { w.tell(words.Say("sheet.trouble"), err.Error()) }
+
+// answer is one way out of a question.
+type answer struct {
+	word string
+	kind controls.ButtonKind
+	do   func() // nil: the question goes away and nothing else happens
+}
+
+// ask shows a question; the answers stand from left to right, and Esc takes
+// none of them.
+func (w *Window) ask(title, text string, answers ...answer) {
+	var s *sheet
+	buttons := []fyne.CanvasObject{controls.Spring()}
+	for _, a := range answers {
+		buttons = append(buttons, controls.NewButton(a.kind, a.word, func() {
+			s.close()
+			if a.do != nil {
+				a.do()
+			}
+		}))
+	}
+	s = w.openSheet(title, controls.NewParagraph(text), fyne.NewSize(sheetWidth, 0), buttons...)
+	w.win.Canvas().Focus(buttons[len(buttons)-1].(*controls.Button))
+}
+
+// askName asks for a name, with one to begin with.
+func (w *Window) askName(title, name, word string, take func(name string) error) {
+	entry := widget.NewEntry()
+	entry.SetText(name)
+	trouble := controls.NewLabel(controls.TroubleLabel, "")
+	var s *sheet
+	accept := func() {
+		if err := take(entry.Text); err != nil {
+			trouble.SetText(err.Error())
+			return
+		}
+		s.close()
+	}
+	entry.OnSubmitted = func(string) { accept() }
+	s = w.openSheet(title, controls.Down(6, entry, trouble), fyne.NewSize(sheetWidth, 0),
+		controls.Spring(),
+		controls.NewButton(controls.Framed, words.Say("sheet.cancel"), func() { s.close() }),
+		controls.NewButton(controls.Solid, word, accept))
+	w.win.Canvas().Focus(entry)
+	entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+}
+
+// escape closes the topmost sheet and says whether there was one.
+func (w *Window) escape() bool {
+	if len(w.sheets) == 0 {
+		return false
+	}
+	w.sheets[len(w.sheets)-1].escape()
+	return true
+}

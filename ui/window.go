@@ -1,0 +1,242 @@
+// Package ui is the window: parameters left, drawing in the middle, findings
+// and the list to cut right. It shows what package session holds and changes
+// it; what is native comes in through ports.
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/model/check"
+	"grainwise/render/scene"
+	"grainwise/ui/controls"
+	"grainwise/ui/session"
+)
+
+// Window is the program's one window and all that is in it.
+type Window struct {
+	app     fyne.App
+	win     fyne.Window
+	ports   Ports
+	session *session.Session
+	tips    *controls.Tips
+
+	pages    *pagesBar
+	format   *formatHead
+	column   *column
+	middle   *middle
+	findings *findings
+	cut      *cutList
+	status   *status
+	menu     *menu
+	sheets   []*sheet // open ones, the topmost last
+	waiting  bool     // a native dialog is open
+	pointed  string   // the row under the pointer
+	focused  string   // the row chosen last
+}
+
+// The window at first: it fits a screen of 1280 × 720 with its bars.
+const (
+	startWidth  = 1240
+	startHeight = 660
+)
+
+// New makes the window around a project; Show opens it.
+func New(app fyne.App, ports Ports) *Window {
+	w := &Window{app: app, win: app.NewWindow(words.Say("window.name")), ports: ports, tips: controls.NewTips()}
+	w.session = session.New(ports.Project, ports.Path)
+	w.session.SetSystem(w.shownUnit())
+	w.build()
+	w.session.Listen(w.show)
+	w.show()
+	w.win.SetCloseIntercept(w.Quit)
+	w.win.Resize(fyne.NewSize(startWidth, startHeight))
+	return w
+}
+
+// Show opens the window; what went wrong before it was up is said in it.
+func (w *Window) Show() {
+	w.win.Show()
+	if w.ports.Path != "" {
+		w.remember(w.ports.Path)
+	}
+	if w.ports.Trouble != nil {
+		w.complain(w.ports.Trouble)
+	}
+}
+
+// Canvas is where the window is drawn.
+func (w *Window) Canvas() fyne.Canvas { return w.win.Canvas() }
+
+func (w *Window) build() {
+	w.column = newColumn(w.session, w.tips, w.chooseRow, w.pointAt)
+	w.middle = newMiddle(w.session, w.tips)
+	w.findings = newFindings(w.session)
+	w.cut = newCutList(w.session)
+	w.status = newStatus(w.session)
+	w.pages = newPagesBar(w)
+	w.format = newFormatHead(w)
+	w.menu = newMenu(w)
+	w.join()
+	w.showStrip()
+	w.win.SetPadded(false)
+	w.win.SetMainMenu(w.menu.main)
+	w.win.SetContent(container.NewStack(w.body(), w.tips))
+	w.win.Canvas().SetOnTypedKey(w.typedKey)
+	w.win.SetOnDropped(w.drop)
+	w.app.Settings().AddListener(func(fyne.Settings) {
+		w.middle.draw()
+		w.format.show()
+	})
+}
+
+func (w *Window) body() fyne.CanvasObject {
+	left := controls.Around(w.format.object(), nil, nil, nil, w.column.scroll)
+	cut := controls.Down(0, controls.NewHairline(), w.cut.list)
+	findings := w.findings.object()
+	right := container.New(&rightColumn{findings, cut}, findings, cut)
+	f := &frame{left: left, leftLine: controls.NewHairline(), middle: w.middle.box, rightLine: controls.NewHairline(), right: right}
+	f.widened = func(left, right float32) {
+		w.format.fit(left)
+		w.cut.fit(right)
+	}
+	columns := container.New(f, f.left, f.leftLine, f.middle, f.rightLine, f.right)
+	top := controls.Down(0, w.pages.object(), controls.NewHairline())
+	foot := controls.Down(0, controls.NewHairline(), w.status.object())
+	return controls.Around(top, foot, nil, nil, columns)
+}
+
+// join connects the panels with each other: finding, parameter and part lead
+// to one another.
+func (w *Window) join() {
+	w.findings.choose = w.chooseFinding
+	w.findings.point = w.middle.point
+	w.findings.mend = w.mend
+	w.findings.copy = func(text string) { w.app.Clipboard().SetContent(text) }
+	w.cut.choose = func(part book.PartID) { w.chooseTag(scene.Tag{Part: string(part)}, false) }
+	w.cut.point = w.middle.point
+	w.middle.pane.OnPick = func(part book.PartID) { w.chooseTag(scene.Tag{Part: string(part)}, false) }
+	w.middle.pane.OnOpen = func(tag scene.Tag) { w.chooseTag(tag, true) }
+	w.middle.pane.OnHover = func(part book.PartID) { w.status.say(w.aboutPart(part)) }
+}
+
+// show brings everything up to date after a change.
+func (w *Window) show() {
+	w.column.show(levels(w.session.Findings()))
+	w.findings.show()
+	w.cut.show()
+	w.middle.show()
+	w.pages.show()
+	w.format.show()
+	w.status.show()
+	w.menu.show()
+	w.tellAbout()
+	w.win.SetTitle(w.title())
+}
+
+// title is the file's name with a mark while it is not saved, and the program's.
+func (w *Window) title() string {
+	name := w.name()
+	if w.session.Unsaved() {
+		name = words.Say("window.unsaved", words.With{"name": name})
+	}
+	return words.Say("window.title", words.With{"name": name})
+}
+
+// name is the file's, or that of a project without a file.
+func (w *Window) name() string {
+	if name := fileName(w.session.Path()); name != "" {
+		return name
+	}
+	return w.session.Project().Name
+}
+
+// chooseRow marks a row, and its part in the drawing.
+func (w *Window) chooseRow(key string) {
+	w.focused = key
+	w.column.mark(key)
+	if p, ok := book.Lookup(key); ok {
+		w.choosePart(p.Part)
+	}
+	w.tellAbout()
+}
+
+func (w *Window) choosePart(part book.PartID) {
+	w.middle.choose(part)
+	if w.cut.chosen != part {
+		w.cut.chosen = part
+		w.cut.show()
+	}
+}
+
+// chooseFinding opens the way to the row that a finding speaks of.
+func (w *Window) chooseFinding(f check.Finding) {
+	w.chooseRow(f.Key)
+	w.choosePart(f.Part)
+	w.column.reveal(f.Key)
+}
+
+// chooseTag turns to what was picked in the drawing or the list; with focus
+// its first row takes the keyboard.
+func (w *Window) chooseTag(tag scene.Tag, focus bool) {
+	key := first(tag)
+	w.column.mark(key)
+	w.choosePart(book.PartID(tag.Part))
+	if key == "" || !w.column.reveal(key) {
+		return
+	}
+	if r, _ := w.column.find(key); focus {
+		r.row.Focus(w.win.Canvas())
+	}
+}
+
+// pointAt tells which row the pointer is on.
+func (w *Window) pointAt(key string) {
+	w.pointed = key
+	part := book.PartID("")
+	if p, ok := book.Lookup(key); ok {
+		part = p.Part
+	}
+	w.middle.point(part)
+	w.tellAbout()
+}
+
+// tellAbout explains the row under the pointer, or else the one chosen last.
+func (w *Window) tellAbout() {
+	key := w.pointed
+	if key == "" {
+		key = w.focused
+	}
+	if r, _ := w.column.find(key); r != nil {
+		w.status.say(r.about())
+	} else {
+		w.status.say("")
+	}
+}
+
+func (w *Window) aboutPart(part book.PartID) string {
+	for _, p := range w.session.Book().Parts {
+		if p.ID == part {
+			return words.Say("status.part", words.With{
+				"name": words.Say("part." + string(part)), "stock": p.Stock,
+				"size": session.Size(p.Width, p.Height, w.session.System()) + " " + w.session.System().Label(),
+			})
+		}
+	}
+	return ""
+}
+
+// mend takes a finding's remedy: one step to undo.
+func (w *Window) mend(f check.Finding) {
+	d, err := f.Remedy.Apply(w.session.Decisions())
+	if err != nil {
+		w.complain(err)
+		return
+	}
+	w.session.Apply(f.Remedy.Label(), d)
+}
+
+// headPadding keeps the head of the left column off its edges.
+const headPadding = float32(6)
