@@ -7,6 +7,7 @@ require (
 	fyne.io/fyne/v2 v2.7.1
 	github.com/fogleman/gg v1.3.0
 	github.com/google/go-cmp v0.7.0
+	github.com/rymdport/portal v0.4.2
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	github.com/sqweek/dialog v0.0.0-20260123140253-64c163d53aac
 	golang.org/x/image v0.48.0
@@ -39,7 +40,6 @@ require (
 	github.com/nfnt/resize v0.0.0-20180221191011-83c6a9932646 // indirect
 	github.com/nicksnyder/go-i18n/v2 v2.5.1 // indirect
 	github.com/pmezard/go-difflib v1.0.0 // indirect
-	github.com/rymdport/portal v0.4.2 // indirect
 	github.com/srwiley/oksvg v0.0.0-20221011165216-be6e8873101c // indirect
 	github.com/srwiley/rasterx v0.0.0-20220730225603-2ab79fcdd4ef // indirect
 	github.com/stretchr/testify v1.11.1 // indirect

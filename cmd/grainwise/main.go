@@ -1,0 +1,81 @@
+// Command grainwise opens the window: with the project file named, or else with
+// the demo project. It brings what is native: Fyne's driver and the platform's
+// file dialogs.
+package main
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/app"
+
+	"grainwise/assets/icon"
+	"grainwise/assets/words"
+	"grainwise/model/project"
+	"grainwise/ui"
+	"grainwise/ui/look"
+)
+
+// appID names the program to the platform, as FyneApp.toml has it.
+const appID = "org.grainwise.designer"
+
+func main() {
+	if len(os.Args) > 2 {
+		fmt.Fprintln(os.Stderr, words.Say("main.usage"))
+		os.Exit(2)
+	}
+	settleLocale()
+	settleVariant()
+	a := app.NewWithID(appID)
+	a.SetIcon(fyne.NewStaticResource("icon.png", icon.PNG))
+	a.Settings().SetTheme(look.Following())
+	ui.New(a, ports(os.Args[1:])).Show()
+	a.Run()
+}
+
+// settleLocale keeps the toolkit from complaining about the locale "C.UTF-8",
+// which it cannot read.
+func settleLocale() {
+	for _, name := range []string{"LC_ALL", "LANG"} {
+		if os.Getenv(name) == "C.UTF-8" {
+			os.Setenv(name, "C")
+		}
+	}
+}
+
+// ports is the project to begin with, and where the program keeps its own
+// files. A file that cannot be opened leaves the demo, and says why.
+func ports(files []string) ui.Ports {
+	folder := ownFolder()
+	p := ui.Ports{
+		Project:    project.Demo(),
+		Dialogs:    nativeDialogs{},
+		Favourites: project.FavouritesIn(folder),
+		Recent:     project.RecentIn(folder),
+	}
+	if len(files) == 0 {
+		return p
+	}
+	opened, err := project.Open(files[0])
+	if err != nil {
+		p.Trouble = err
+		return p
+	}
+	p.Project = opened
+	if p.Path, err = filepath.Abs(files[0]); err != nil {
+		p.Path = files[0]
+	}
+	return p
+}
+
+// ownFolder is where favourites and recent files are kept; the working folder
+// where the platform names none.
+func ownFolder() string {
+	folder, err := os.UserConfigDir()
+	if err != nil {
+		return "grainwise"
+	}
+	return filepath.Join(folder, "grainwise")
+}
