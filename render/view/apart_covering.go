@@ -1,6 +1,8 @@
 package view
 
 import (
+	"math"
+
 	"grainwise/model/book"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
@@ -21,6 +23,7 @@ const (
 	foldOnCloth                   = 0.75       // opacity of the boards' places
 	grainFrom, grainTo            = 0.18, 0.82 // along a part
 	grainAcross, grainMiddle      = 1.0 / 3, 0.45
+	grainLeast                    = 19.0 // px
 )
 
 // coverOutline is the covering with its corners cut, from the tail's left.
@@ -119,6 +122,9 @@ func (a *apart) grainOn(id book.PartID, plane scene.Plane, face draft.Box, acros
 	colour := draft.MarksOn(on)
 	if part.Grain == book.AlongWidth {
 		from, to = at(grainFrom, across), at(grainTo, across)
+	}
+	if math.Hypot(to.X-from.X, to.Y-from.Y) < grainLeast {
+		return // its two heads would be one blot
 	}
 	a.sheet.About(id, "").GrainArrow(from, to, colour)
 }

@@ -1,8 +1,6 @@
 package view
 
 import (
-	"math"
-
 	"grainwise/render/draft"
 	"grainwise/render/scene"
 )
@@ -10,8 +8,8 @@ import (
 // The oblique projection: what lies a millimetre deeper is drawn 0.62 away, up
 // to the right at 30°.
 const (
-	depthX = 0.62 * (math.Sqrt2 * 0.6123724356957945) // 0.62 · cos 30°
-	depthY = 0.62 * 0.5                               // 0.62 · sin 30°
+	depthX = 0.62 * 0.8660254037844386 // cos 30°
+	depthY = 0.62 * 0.5                // sin 30°
 )
 
 // oblique maps a layer's millimetres to the sheet: x along the width, y along

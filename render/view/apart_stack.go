@@ -6,7 +6,7 @@ import "grainwise/render/draft"
 // origin of its own up the sheet for each.
 type apartStack struct {
 	covering, boards, liner, sections oblique
-	left, right, top, bottom          float64 // of everything, px
+	right                             float64 // of everything, px
 }
 
 // layerGaps are the fixed px between layers: covering to boards (it holds one
@@ -34,31 +34,38 @@ func (s apartSizes) up(h halfOpen) float64 {
 	return rise + max(block, depthY*s.linerHeight)
 }
 
-// stackIn is the largest stack that fits a frame of px.
+// stackIn is the largest stack that fits a frame of px. Height to spare goes to
+// the bands first, the rest above and below.
 func (s apartSizes) stackIn(frame draft.Box, h halfOpen) apartStack {
 	left, right := s.across(h)
-	gaps := layerGaps()
 	wide, high := frame.X1-frame.X0, frame.Y1-frame.Y0
-	free := high - gaps[0] - gaps[1] - gaps[2]
+	gaps := layerGaps()
+	free := high - sum(gaps)
 	scale := max(min(wide/(right-left), free/s.up(h)), 1e-3)
 	spare := max(free-scale*s.up(h), 0)
 	for i := range gaps {
 		gaps[i] += min(bandShare*spare, bandMost)
 	}
-	rest := max(high-gaps[0]-gaps[1]-gaps[2]-scale*s.up(h), 0)
-	x := frame.X0 + (wide-scale*(right-left))/2 - scale*left
-	y := frame.Y1 - rest/2
-	st := apartStack{left: x + scale*left, right: x + scale*right, bottom: y}
+	rest := max(high-sum(gaps)-scale*s.up(h), 0)
+	from := draft.P{X: frame.X0 + (wide-scale*(right-left))/2 - scale*left, Y: frame.Y1 - rest/2}
+	st := s.pile(h, from, scale, gaps)
+	st.right = from.X + scale*right
+	return st
+}
+
+// pile sets the layers from the covering up; from is x = 0 on the covering's
+// tail edge.
+func (s apartSizes) pile(h halfOpen, from draft.P, scale float64, gaps [3]float64) apartStack {
 	layer := func(front, tail float64) oblique { // front is the px of the edge at y = tail, z = 0
-		return oblique{draft.P{X: x, Y: front + scale*depthY*tail}, scale}
+		return oblique{draft.P{X: from.X, Y: front + scale*depthY*tail}, scale}
 	}
-	st.covering = layer(y, -s.marginY)
-	y -= scale*depthY*s.coverHeight + gaps[0]
+	st := apartStack{covering: layer(from.Y, -s.marginY)}
+	y := from.Y - scale*depthY*s.coverHeight - gaps[0]
 	st.boards = layer(y, 0)
 	y -= scale*(depthY*s.boardHeight+s.board) + gaps[1]
 	st.liner = layer(y, s.linerTail)
-	y = st.liner.at(0, s.tail, h.ridge).Y - gaps[2]
-	st.sections = layer(y, s.tail)
-	st.top = min(st.sections.at(0, s.tail+s.pageHeight, s.pageWidth).Y, st.liner.at(0, s.linerTail+s.linerHeight, 0).Y)
+	st.sections = layer(st.liner.at(0, s.tail, h.ridge).Y-gaps[2], s.tail)
 	return st
 }
+
+func sum(gaps [3]float64) float64 { return gaps[0] + gaps[1] + gaps[2] }
