@@ -24,7 +24,7 @@ type findings struct {
 	scroll  *container.Scroll
 	cards   []*controls.Card
 	found   []check.Finding
-	open    string // the identity of the finding that is open
+	chosen  string // the identity of the finding that the maker turned to
 
 	choose func(check.Finding) // the maker turned to a finding
 	point  func(book.PartID)   // the pointer is on a finding of a part
@@ -48,13 +48,13 @@ func (f *findings) object() fyne.CanvasObject {
 // show brings the cards up to date.
 func (f *findings) show() {
 	f.found = f.session.Findings()
-	if f.at(f.open) < 0 && len(f.found) > 0 {
-		f.open = f.found[0].Identity()
+	if f.at(f.chosen) < 0 {
+		f.chosen = ""
 	}
 	f.fit()
 	style := findingStyle(f.session.System())
 	for i, found := range f.found {
-		f.cards[i].SetState(cardState(found, style, found.Identity() == f.open))
+		f.cards[i].SetState(cardState(found, style, i == f.open()))
 	}
 	f.head.show(f.found)
 	f.list.Refresh()
@@ -95,7 +95,7 @@ func (f *findings) turnTo(i int) {
 	if i < 0 || i >= len(f.found) {
 		return
 	}
-	f.open = f.found[i].Identity()
+	f.chosen = f.found[i].Identity()
 	f.show()
 	f.choose(f.found[i])
 }
@@ -103,7 +103,7 @@ func (f *findings) turnTo(i int) {
 // step turns to the next finding, or the one before.
 func (f *findings) step(n int) {
 	if len(f.found) > 0 {
-		f.turnTo((f.at(f.open) + n + len(f.found)) % len(f.found))
+		f.turnTo((f.open() + n + len(f.found)) % len(f.found))
 	}
 }
 
@@ -116,6 +116,9 @@ func (f *findings) turnToLevel(level check.Level) {
 		}
 	}
 }
+
+// open is the card that is open: that of the finding chosen, or else the worst.
+func (f *findings) open() int { return max(0, f.at(f.chosen)) }
 
 func (f *findings) at(identity string) int {
 	for i, found := range f.found {

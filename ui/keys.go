@@ -59,7 +59,7 @@ func (w *Window) area() int {
 	if !ok {
 		return -1
 	}
-	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(o)
+	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(o).AddXY(o.Size().Width/2, o.Size().Height/2)
 	bar := fyne.CurrentApp().Driver().AbsolutePositionForObject(w.column.scroll)
 	left, right := sideWidths(w.win.Canvas().Size().Width)
 	switch {
@@ -93,8 +93,8 @@ func (w *Window) focusArea(area int) {
 	case drawingArea:
 		canvas.Focus(w.middle.tabs.Chips()[w.middle.at])
 	case findingsArea:
-		if i := w.findings.at(w.findings.open); i >= 0 {
-			canvas.Focus(w.findings.cards[i])
+		if len(w.findings.found) > 0 {
+			canvas.Focus(w.findings.cards[w.findings.open()])
 		}
 	}
 }

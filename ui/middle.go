@@ -29,6 +29,8 @@ type middle struct {
 	chosen, under book.PartID
 	showDims      bool
 	showGrain     bool
+
+	turned func() // told when view, dimensions or grain have been changed
 }
 
 // zoomStep is what one press of + or − magnifies.
@@ -63,12 +65,17 @@ func (m *middle) bar(tips *controls.Tips) fyne.CanvasObject {
 func (m *middle) turnTo(i int) {
 	if i >= 0 && i < len(m.views) {
 		m.at = i
-		m.show()
+		m.changed()
 	}
 }
 
-func (m *middle) toggleDimensions() { m.showDims = !m.showDims; m.show() }
-func (m *middle) toggleGrain()      { m.showGrain = !m.showGrain; m.show() }
+func (m *middle) toggleDimensions() { m.showDims = !m.showDims; m.changed() }
+func (m *middle) toggleGrain()      { m.showGrain = !m.showGrain; m.changed() }
+
+func (m *middle) changed() {
+	m.show()
+	m.turned()
+}
 
 // point shows the part under the pointer; empty for none.
 func (m *middle) point(part book.PartID) {

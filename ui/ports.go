@@ -56,14 +56,23 @@ func (w *Window) askPath(run func(Dialogs) (string, error), otherwise func(take 
 	w.waiting = true
 	held := w.openSheet(words.Say("sheet.choosing"), controls.NewParagraph(words.Say("sheet.choosingText")), fyne.NewSize(sheetWidth, 0))
 	held.escape = func() {}
-	go func() {
-		runtime.LockOSThread() // not unlocked: the thread ends with the goroutine
+	w.apart(func() (then func()) {
 		path, err := run(w.ports.Dialogs)
-		fyne.Do(func() {
+		return func() {
 			w.waiting = false
 			held.close()
 			w.answered(path, err, otherwise, take)
-		})
+		}
+	})
+}
+
+// onOwnThread does work apart from the window's goroutine, on a thread that
+// ends with it, and what follows on the window's.
+func onOwnThread(work func() (then func())) {
+	go func() {
+		runtime.LockOSThread() // never unlocked: the thread ends with the goroutine
+		then := work()
+		fyne.Do(then)
 	}()
 }
 

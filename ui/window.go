@@ -33,8 +33,9 @@ type Window struct {
 	menu     *menu
 	sheets   []*sheet // open ones, the topmost last
 	waiting  bool     // a native dialog is open
-	pointed  string   // the row under the pointer
-	focused  string   // the row chosen last
+	apart    func(work func() (then func()))
+	pointed  string // the row under the pointer
+	focused  string // the row chosen last
 }
 
 // The window at first: it fits a screen of 1280 × 720 with its bars.
@@ -44,10 +45,15 @@ const (
 )
 
 // New makes the window around a project; Show opens it.
-func New(app fyne.App, ports Ports) *Window {
-	w := &Window{app: app, win: app.NewWindow(words.Say("window.name")), ports: ports, tips: controls.NewTips()}
+func New(app fyne.App, ports Ports) *Window { return assemble(app, ports, newMiddle) }
+
+// assemble leaves the making of the drawing to the caller: the tests' one stands
+// still, for they have no goroutine that is the window's own.
+func assemble(app fyne.App, ports Ports, drawing func(*session.Session, *controls.Tips) *middle) *Window {
+	w := &Window{app: app, win: app.NewWindow(words.Say("window.name")), ports: ports, tips: controls.NewTips(), apart: onOwnThread}
 	w.session = session.New(ports.Project, ports.Path)
 	w.session.SetSystem(w.shownUnit())
+	w.middle = drawing(w.session, w.tips)
 	w.build()
 	w.session.Listen(w.show)
 	w.show()
@@ -72,7 +78,6 @@ func (w *Window) Canvas() fyne.Canvas { return w.win.Canvas() }
 
 func (w *Window) build() {
 	w.column = newColumn(w.session, w.tips, w.chooseRow, w.pointAt)
-	w.middle = newMiddle(w.session, w.tips)
 	w.findings = newFindings(w.session)
 	w.cut = newCutList(w.session)
 	w.status = newStatus(w.session)
@@ -111,6 +116,7 @@ func (w *Window) body() fyne.CanvasObject {
 // join connects the panels with each other: finding, parameter and part lead
 // to one another.
 func (w *Window) join() {
+	w.middle.turned = func() { w.menu.show() }
 	w.findings.choose = w.chooseFinding
 	w.findings.point = w.middle.point
 	w.findings.mend = w.mend
@@ -133,7 +139,9 @@ func (w *Window) show() {
 	w.status.show()
 	w.menu.show()
 	w.tellAbout()
-	w.win.SetTitle(w.title())
+	if title := w.title(); title != w.win.Title() {
+		w.win.SetTitle(title)
+	}
 }
 
 // title is the file's name with a mark while it is not saved, and the program's.
@@ -160,6 +168,7 @@ func (w *Window) chooseRow(key string) {
 	if p, ok := book.Lookup(key); ok {
 		w.choosePart(p.Part)
 	}
+	w.menu.show()
 	w.tellAbout()
 }
 

@@ -33,6 +33,9 @@ func (l *LineItem) Set(count, name, size string, chosen bool) {
 	}
 }
 
+// SizeText is the size on show, as text.
+func (l *LineItem) SizeText() string { return l.size }
+
 // CreateRenderer implements fyne.Widget.
 func (l *LineItem) CreateRenderer() fyne.WidgetRenderer {
 	return on(l.ground, l.line, l.bar, l.texts[0], l.texts[1], l.texts[2], l.ring).drawn(l.paint, l.place,

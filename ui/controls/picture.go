@@ -36,6 +36,9 @@ func (p *pictured) Set(title, caption, corner string) {
 	}
 }
 
+// Title is the name on show.
+func (p *pictured) Title() string { return p.title }
+
 // SetPicture shows another picture; give it the pixels of PictureSize.
 func (p *pictured) SetPicture(picture image.Image) {
 	p.picture.Image = picture

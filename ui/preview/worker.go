@@ -77,9 +77,18 @@ func (w *worker) run() {
 			return
 		case <-w.wake:
 		}
-		if j := w.take(); j != nil {
+		if j := w.take(); j != nil && !w.stopped() {
 			w.show(draw.frame(*j))
 		}
+	}
+}
+
+func (w *worker) stopped() bool {
+	select {
+	case <-w.done:
+		return true
+	default:
+		return false
 	}
 }
 
