@@ -36,6 +36,7 @@ func commands() []command {
 		{"keys", keysCommand},
 		{"plan", planCommand},
 		{"check", checkCommand},
+		{"draw", drawCommand},
 	}
 }
 

@@ -1,0 +1,136 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"path/filepath"
+	"strconv"
+	"strings"
+
+	"grainwise/model/project"
+	"grainwise/render/pdf"
+	"grainwise/render/raster"
+	"grainwise/render/scene"
+	"grainwise/render/svg"
+	"grainwise/render/view"
+)
+
+// The frame of a drawing in design px, and what --width may ask for.
+const (
+	frameWidth  = 1200
+	frameHeight = 800
+	leastPixels = 100
+	mostPixels  = 10_000
+)
+
+// drawCommand draws a book: gw draw FILE --view VIEW --out F.png|F.pdf|F.svg
+// [--width PIXELS], or lists the views: gw draw --list.
+func drawCommand(args []string, out io.Writer) (int, error) {
+	a, err := parse(args, []string{"view", "out", "width", "set"}, []string{"list"})
+	if err != nil {
+		return exitInput, err
+	}
+	if a.has("list") {
+		return exitDone, listViews(a, out)
+	}
+	drawing, err := wantedDrawing(a)
+	if err != nil {
+		return exitInput, err
+	}
+	p, err := openWith(a)
+	if err != nil {
+		return exitInput, err
+	}
+	var b bytes.Buffer
+	drawing.title = p.Name + ", " + drawing.view.Label()
+	if err := drawing.write(&b, drawing.view.Draw(inputOf(p)), drawing); err != nil {
+		return exitInput, err
+	}
+	return exitDone, project.WriteFile(drawing.file, b.Bytes())
+}
+
+// listViews prints one view a line, its id first.
+func listViews(a arguments, out io.Writer) error {
+	if err := a.noFiles(); err != nil {
+		return err
+	}
+	for _, v := range view.All() {
+		if _, err := fmt.Fprintf(out, "%-14s %s\n", v.ID, v.Label()); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// inputOf is the whole drawing in the unit that the book is cut in.
+func inputOf(p project.Project) view.Input {
+	return view.Input{
+		Book: p.Book(), System: p.Decisions.Design.CutIn, Name: p.Name,
+		Width: frameWidth, Height: frameHeight,
+		Dimensions: true, Grain: true, Title: true,
+	}
+}
+
+// drawing is what to draw, and where to.
+type drawing struct {
+	view  view.View
+	title string
+	file  string
+	width int // of a picture, in pixels
+	write writer
+}
+
+// writer writes a scene in one form of file.
+type writer func(w io.Writer, s *scene.Scene, d drawing) error
+
+// writers are the forms of file by their ending.
+func writers() map[string]writer {
+	return map[string]writer{
+		".png": func(w io.Writer, s *scene.Scene, d drawing) error { return raster.WritePNG(w, s, d.width) },
+		".pdf": func(w io.Writer, s *scene.Scene, d drawing) error {
+			return pdf.Write(w, pdf.Options{Title: d.title}, s)
+		},
+		".svg": func(w io.Writer, s *scene.Scene, d drawing) error { return svg.Write(w, d.title, s) },
+	}
+}
+
+func wantedDrawing(a arguments) (d drawing, err error) {
+	if !a.has("view") {
+		return d, inputError("gw.wantView", "names", viewNames())
+	}
+	var known bool
+	if d.view, known = view.Find(a.value("view")); !known {
+		return d, inputError("gw.unknownView", "found", a.value("view"), "names", viewNames())
+	}
+	d.file = a.value("out")
+	ending := strings.ToLower(filepath.Ext(d.file))
+	if d.write, known = writers()[ending]; !known {
+		return d, inputError("gw.wantOut", "found", d.file)
+	}
+	d.width, err = widthOf(a)
+	if err == nil && a.has("width") && ending != ".png" {
+		err = inputError("gw.widthOfPNG")
+	}
+	return d, err
+}
+
+func widthOf(a arguments) (int, error) {
+	if !a.has("width") {
+		return frameWidth, nil
+	}
+	width, err := strconv.Atoi(a.value("width"))
+	if err != nil || width < leastPixels || width > mostPixels {
+		return 0, inputError("gw.wantWidth", "found", a.value("width"),
+			"least", strconv.Itoa(leastPixels), "most", strconv.Itoa(mostPixels))
+	}
+	return width, nil
+}
+
+func viewNames() string {
+	var names []string
+	for _, v := range view.All() {
+		names = append(names, v.ID)
+	}
+	return strings.Join(names, ", ")
+}
