@@ -10,7 +10,6 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/project"
-	"grainwise/ui/controls"
 )
 
 // Ports is what the window needs from outside.
@@ -54,7 +53,7 @@ func (w *Window) askPath(run func(Dialogs) (string, error), otherwise func(take 
 		return
 	}
 	w.waiting = true
-	held := w.openSheet(words.Say("sheet.choosing"), controls.NewParagraph(words.Say("sheet.choosingText")), fyne.NewSize(sheetWidth, 0))
+	held := w.openSheet(words.Say("sheet.choosing"), prose(words.Say("sheet.choosingText")), fyne.NewSize(sheetWidth, 0))
 	held.escape = func() {}
 	w.apart(func() (then func()) {
 		path, err := run(w.ports.Dialogs)

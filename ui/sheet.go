@@ -1,10 +1,14 @@
 package ui
 
 import (
+	"errors"
+	"path/filepath"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
 	"grainwise/assets/words"
+	"grainwise/model/project"
 	"grainwise/ui/controls"
 )
 
@@ -15,7 +19,10 @@ type sheet struct {
 	escape func() // what Esc does
 }
 
-const sheetWidth = float32(420)
+const (
+	sheetWidth = float32(420)
+	sheetSide  = float32(12) // room at the left and right
+)
 
 // openSheet shows a title over some content, with buttons under it. The first
 // button's neighbour to the left is a spring: they stand at the right.
@@ -24,7 +31,7 @@ func (w *Window) openSheet(title string, content fyne.CanvasObject, least fyne.S
 	s.escape = s.close
 	head := controls.Inset(0, 8, 0, 0, controls.NewLabel(controls.TitleLabel, title))
 	foot := controls.Inset(14, 0, 0, 0, controls.Across(8, buttons...))
-	body := controls.Inset(10, 10, 12, 12, controls.Around(head, foot, nil, nil, content))
+	body := controls.Inset(10, 10, sheetSide, sheetSide, controls.Around(head, foot, nil, nil, content))
 	s.popup = widget.NewModalPopUp(controls.Fixed(least.Width, least.Height, body), w.win.Canvas())
 	w.sheets = append(w.sheets, s)
 	s.popup.Show()
@@ -46,12 +53,36 @@ func (s *sheet) close() {
 func (w *Window) tell(title, text string) {
 	var s *sheet
 	close := controls.NewButton(controls.Solid, words.Say("sheet.close"), func() { s.close() })
-	s = w.openSheet(title, controls.NewParagraph(text), fyne.NewSize(sheetWidth, 0), controls.Spring(), close)
+	s = w.openSheet(title, prose(text), fyne.NewSize(sheetWidth, 0), controls.Spring(), close)
 	w.win.Canvas().Focus(close)
 }
 
-// complain shows what went wrong.
-func (w *Window) complain(err error) { w.tell(words.Say("sheet.trouble"), err.Error()) }
+// prose is running text as wide as a sheet. It is given its width at once, for
+// its height follows from it.
+func prose(text string) *controls.Paragraph {
+	p := controls.NewParagraph(text)
+	p.Resize(fyne.NewSize(sheetWidth-2*sheetSide, 0))
+	return p
+}
+
+// complain shows what went wrong. Of a file it says which, where in it, and why.
+func (w *Window) complain(err error) {
+	var problem *project.Problem
+	if !errors.As(err, &problem) {
+		w.tell(words.Say("sheet.trouble"), sentence(err.Error()))
+		return
+	}
+	key := "sheet.notOpened"
+	if problem.Kind == project.Unwritable {
+		key = "sheet.notSaved"
+	}
+	text := sentence(problem.Reason)
+	if problem.Place != "" {
+		text = words.Say("sheet.atPlace", words.With{"place": sentence(problem.Place), "reason": problem.Reason})
+	}
+	w.tell(words.Say(key, words.With{"name": filepath.Base(problem.File)}),
+		text+"\n"+words.Say("sheet.inFolder", words.With{"folder": filepath.Dir(problem.File)}))
+}
 
 // answer is one way out of a question.
 type answer struct {
@@ -73,7 +104,7 @@ func (w *Window) ask(title, text string, answers ...answer) {
 			}
 		}))
 	}
-	s = w.openSheet(title, controls.NewParagraph(text), fyne.NewSize(sheetWidth, 0), buttons...)
+	s = w.openSheet(title, prose(text), fyne.NewSize(sheetWidth, 0), buttons...)
 	w.win.Canvas().Focus(buttons[len(buttons)-1].(*controls.Button))
 }
 
