@@ -1,6 +1,8 @@
 package controls
 
 import (
+	"image/color"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
@@ -115,7 +117,7 @@ func (a across) MinSize(objects []fyne.CanvasObject) fyne.Size {
 type spring struct{ canvas.Rectangle }
 
 // Spring makes the spare width of Across.
-func Spring() fyne.CanvasObject { return &spring{canvas.Rectangle{FillColor: noColour}} }
+func Spring() fyne.CanvasObject { return &spring{canvas.Rectangle{FillColor: color.Transparent}} }
 
 // Gap is an empty place of a fixed size.
 func Gap(width, height float32) fyne.CanvasObject {

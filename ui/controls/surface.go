@@ -68,7 +68,16 @@ func (s *surface) Destroy() {}
 // noColour fills nothing.
 var noColour = color.NRGBA{}
 
-func box() *canvas.Rectangle { return canvas.NewRectangle(noColour) }
+// unpainted is what the toolkit leaves out; any other transparent colour it
+// paints, which costs as much as an opaque one where no graphics card helps.
+func unpainted(c color.Color) color.Color {
+	if c == color.Color(noColour) {
+		return color.Transparent
+	}
+	return c
+}
+
+func box() *canvas.Rectangle { return canvas.NewRectangle(color.Transparent) }
 
 func icon() *canvas.Image {
 	i := &canvas.Image{FillMode: canvas.ImageFillContain}
@@ -92,6 +101,7 @@ func setBold(t *canvas.Text, bold bool) {
 }
 
 func setFill(r *canvas.Rectangle, fill color.Color) {
+	fill = unpainted(fill)
 	if r.FillColor != fill {
 		r.FillColor = fill
 		r.Refresh()
@@ -99,6 +109,7 @@ func setFill(r *canvas.Rectangle, fill color.Color) {
 }
 
 func setFrame(r *canvas.Rectangle, fill, stroke color.Color, width float32) {
+	fill, stroke = unpainted(fill), unpainted(stroke)
 	if r.FillColor == fill && r.StrokeColor == stroke && r.StrokeWidth == width {
 		return
 	}
