@@ -73,8 +73,11 @@ func (w *Window) Show() {
 	}
 }
 
-// Canvas is where the window is drawn.
-func (w *Window) Canvas() fyne.Canvas { return w.win.Canvas() }
+// OnDrawn has f called, on the window's goroutine, whenever another picture of
+// the drawing is on show: what is measured of the window starts here.
+func (w *Window) OnDrawn(f func()) {
+	w.middle.pane.OnDrawn = func(*scene.Scene) { f() }
+}
 
 func (w *Window) build() {
 	w.column = newColumn(w.session, w.tips, w.chooseRow, w.pointAt)

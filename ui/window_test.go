@@ -1,12 +1,14 @@
 package ui
 
 import (
+	"image/color"
 	"path/filepath"
 	"strings"
 	"testing"
 	"time"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/test"
 	"fyne.io/fyne/v2/theme"
 
@@ -296,5 +298,25 @@ func TestABadFileIsSaidOverTheDemo(t *testing.T) {
 	w.typedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
 	if len(w.sheets) != 0 {
 		t.Error("Esc closes the message")
+	}
+}
+
+// The toolkit leaves out color.Transparent and paints every other colour, seen
+// or not: a layer over the whole window once halved the frames of a drag.
+func TestNothingUnseenIsPainted(t *testing.T) {
+	w := openDemo(t)
+	for _, o := range test.LaidOutObjects(w.win.Content()) {
+		r, ok := o.(*canvas.Rectangle)
+		if !ok || !r.Visible() {
+			continue
+		}
+		for _, c := range []color.Color{r.FillColor, r.StrokeColor} {
+			if c == nil || c == color.Color(color.Transparent) {
+				continue
+			}
+			if _, _, _, alpha := c.RGBA(); alpha == 0 {
+				t.Errorf("a rectangle of %v is painted in %v", r.Size(), c)
+			}
+		}
 	}
 }

@@ -18,21 +18,32 @@ import (
 	"grainwise/ui/look"
 )
 
-// appID names the program to the platform, as FyneApp.toml has it.
-const appID = "org.grainwise.designer"
+// The program as FyneApp.toml names it to the platform.
+const (
+	appID   = "org.grainwise.designer"
+	version = "0.1.0"
+)
 
 func main() {
 	if len(os.Args) > 2 {
 		fmt.Fprintln(os.Stderr, words.Say("main.usage"))
 		os.Exit(2)
 	}
+	a := application()
+	ui.New(a, ports(os.Args[1:])).Show()
+	a.Run()
+}
+
+// application starts the toolkit. What comes from other goroutines reaches it
+// through fyne.Do alone, so it need not look up the goroutine on every call.
+func application() fyne.App {
 	settleLocale()
 	settleVariant()
+	app.SetMetadata(fyne.AppMetadata{ID: appID, Name: words.Say("window.name"), Version: version, Migrations: map[string]bool{"fyneDo": true}})
 	a := app.NewWithID(appID)
 	a.SetIcon(fyne.NewStaticResource("icon.png", icon.PNG))
 	a.Settings().SetTheme(look.Following())
-	ui.New(a, ports(os.Args[1:])).Show()
-	a.Run()
+	return a
 }
 
 // settleLocale keeps the toolkit from complaining about the locale "C.UTF-8",
