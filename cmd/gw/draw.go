@@ -43,7 +43,7 @@ func drawCommand(args []string, out io.Writer) (int, error) {
 		return exitInput, err
 	}
 	var b bytes.Buffer
-	drawing.title = p.Name + ", " + drawing.view.Label()
+	drawing.title = strings.TrimPrefix(p.Name+", "+drawing.view.Label(), ", ")
 	if err := drawing.write(&b, drawing.view.Draw(inputOf(p)), drawing); err != nil {
 		return exitInput, err
 	}
