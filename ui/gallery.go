@@ -41,7 +41,7 @@ func (w *Window) openGallery() {
 	g.scroll = container.NewVScroll(g.grid)
 	content := controls.Around(controls.Inset(0, 10, 0, 0, controls.NewLabel(controls.QuietLabel, words.Say("gallery.text"))), nil, nil, nil, g.scroll)
 	canvas := w.win.Canvas().Size()
-	size := fyne.NewSize(galleryWide*cardWidth+(galleryWide-1)*cardGap+24, min(2*cardHeight+cardGap+120, canvas.Height-60))
+	size := fyne.NewSize(galleryWide*cardWidth+(galleryWide-1)*cardGap+24, min(2*cardHeight+cardGap+132, canvas.Height-60))
 	g.sheet = w.openSheet(words.Say("gallery.title"), content, size,
 		controls.NewButton(controls.Framed, words.Say("gallery.keep"), func() { w.keepFavouriteThen(g.fill) }),
 		controls.Spring(),

@@ -117,3 +117,18 @@ func TestANewBookFromOwnSizes(t *testing.T) {
 		t.Error("the greeting comes again")
 	}
 }
+
+func TestEscPutsATextBackAndThenClosesTheSheet(t *testing.T) {
+	w := openDemo(t)
+	w.newBook()
+	focused := w.win.Canvas().Focused()
+	test.Type(focused, "1x")
+	focused.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if len(w.sheets) != 1 {
+		t.Fatal("the first Esc only puts the text back")
+	}
+	focused.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if len(w.sheets) != 0 {
+		t.Error("the second Esc closes the sheet")
+	}
+}

@@ -29,8 +29,7 @@ func (e *valueEntry) TypedKey(key *fyne.KeyEvent) {
 	case fyne.KeyReturn, fyne.KeyEnter:
 		e.field.take()
 	case fyne.KeyEscape:
-		e.field.report("")
-		e.field.write()
+		e.escape(key)
 	case fyne.KeyUp:
 		e.field.step(n)
 	case fyne.KeyDown:
@@ -45,6 +44,17 @@ func (e *valueEntry) TypedKey(key *fyne.KeyEvent) {
 	default:
 		e.Entry.TypedKey(key)
 	}
+}
+
+// escape puts the old text back; where nothing was typed the key goes on, so
+// that it closes the sheet that the field stands in.
+func (e *valueEntry) escape(key *fyne.KeyEvent) {
+	if !e.field.changed && e.field.problem == "" {
+		handOn(e, key)
+		return
+	}
+	e.field.report("")
+	e.field.write()
 }
 
 // TypedShortcut implements fyne.Shortcutable.
