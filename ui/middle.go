@@ -114,6 +114,7 @@ func (m *middle) input() view.Input {
 	return view.Input{
 		Book: m.session.Book(), System: m.session.System(),
 		Dimensions: m.showDims, Grain: m.showGrain, Chosen: part,
+		Marks:        view.MarksOf(m.session.Findings()),
 		DarkSurround: look.Current() == look.Dark(),
 	}
 }

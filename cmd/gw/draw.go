@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 
+	"grainwise/model/check"
 	"grainwise/model/project"
 	"grainwise/render/pdf"
 	"grainwise/render/raster"
@@ -65,8 +66,9 @@ func listViews(a arguments, out io.Writer) error {
 
 // inputOf is the whole drawing in the unit that the book is cut in.
 func inputOf(p project.Project) view.Input {
+	b := p.Book()
 	return view.Input{
-		Book: p.Book(), System: p.Decisions.Design.CutIn, Name: p.Name,
+		Book: b, Marks: view.MarksOf(check.All(b)), System: p.Decisions.Design.CutIn, Name: p.Name,
 		Width: frameWidth, Height: frameHeight,
 		Dimensions: true, Grain: true, Title: true,
 	}

@@ -42,6 +42,7 @@ func TakenApart(in Input) *scene.Scene {
 	a.drawChosen(book.PartBook)
 	a.drawDimensions()
 	a.drawLabels()
+	a.drawSubtitle()
 	return a.sheet.Scene()
 }
 

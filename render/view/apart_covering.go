@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"grainwise/model/book"
+	"grainwise/model/check"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
 )
@@ -122,6 +123,9 @@ func (a *apart) grainOn(id book.PartID, plane scene.Plane, face draft.Box, acros
 	colour := draft.MarksOn(on)
 	if part.Grain == book.AlongWidth {
 		from, to = at(grainFrom, across), at(grainTo, across)
+		if a.in.Marks.of(id) == check.Stop {
+			colour = draft.Stop
+		}
 	}
 	if math.Hypot(to.X-from.X, to.Y-from.Y) < grainLeast {
 		return // its two heads would be one blot

@@ -9,7 +9,8 @@ import (
 // Dimension lines stand off their part, px.
 const (
 	belowCovering = 21.0
-	besideCover   = 26.0
+	besideCover   = 26.0 // at least
+	besideFigure  = 15.0 // of a wide figure's end
 	belowBoards   = 15.0
 	figureDrop    = 4.5 // of a figure's baseline under its line
 )
@@ -32,11 +33,18 @@ func (a *apart) measured() []apartDimension {
 	return []apartDimension{
 		{book.PartCovering, a.below(o, c.x0, c.x1, c.y0, belowCovering, cut.CoveringWidth)},
 		{book.PartCovering, draft.Dimension{
-			A: draft.P{X: from.X - besideCover, Y: from.Y}, B: draft.P{X: to.X - besideCover, Y: to.Y},
+			A: draft.P{X: from.X - a.beside(), Y: from.Y}, B: draft.P{X: to.X - a.beside(), Y: to.Y},
 			FromA: from, FromB: to, Figure: a.in.figure(cut.CoveringHeight), Gap: true,
 		}},
 		{book.PartBoard, a.below(a.stack.boards, left[0], left[1], 0, belowBoards, cut.BoardWidth)},
 	}
+}
+
+// beside is how far the covering's height stands off it: a wide figure in its
+// line must clear the slanting edge.
+func (a *apart) beside() float64 {
+	width := a.in.figure(a.in.Book.ToCut.CoveringHeight).Width(draft.FigureType())
+	return max(besideCover, width/2+besideFigure)
 }
 
 // drawDimensions draws them.

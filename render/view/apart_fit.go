@@ -1,6 +1,7 @@
 package view
 
 import (
+	"grainwise/model/check"
 	"grainwise/render/draft"
 )
 
@@ -10,7 +11,7 @@ const (
 	edgeLeast, edgeMost            = 16.0, 56.0 // sheet's edge to text
 	topShare, topLeast, topMost    = 0.06, 18.0, 48.0
 	footShare, footLeast, footMost = 0.055, 14.0, 44.0 // foot line's baseline
-	dimensionsLeft                 = 50.0              // of the covering's corner
+	dimensionsLeft                 = 24.0              // of the dimension beside the covering
 	dimensionsBelow                = 34.0
 	columnGap                      = 26.0
 	columnShare                    = 0.22 // of the width may go to labels
@@ -49,7 +50,7 @@ func (a *apart) fit() {
 		Y1: a.foot - float64(a.footRows()-1)*footLeading - footAir,
 	}
 	if a.in.Dimensions {
-		frame.X0 += dimensionsLeft
+		frame.X0 += a.beside() + dimensionsLeft
 		frame.Y1 -= dimensionsBelow
 	}
 	a.stack = a.size.stackIn(frame, a.open)
@@ -60,9 +61,17 @@ func (a *apart) fit() {
 func labelsWidth(labels []apartLabel) float64 {
 	wide := 0.0
 	for _, l := range labels {
-		wide = max(wide, draft.Name().Width(l.name), draft.SizeLine().Width(l.size), draft.SizeLine().Width(l.remark))
+		wide = max(wide, draft.Name().Width(l.name)+markRoom(l.mark), draft.SizeLine().Width(l.size), draft.SizeLine().Width(l.remark))
 	}
 	return wide
+}
+
+// markRoom is the width of a mark after a name, px.
+func markRoom(level check.Level) float64 {
+	if level == "" {
+		return 0
+	}
+	return markGap + draft.LevelSize
 }
 
 // footRows is how many rows the foot takes: bar, notes and key side by side

@@ -18,9 +18,15 @@ func (a *apart) drawTitle() {
 	if !a.in.Title {
 		return
 	}
-	edge := a.edge()
-	a.sheet.Text(draft.P{X: edge, Y: 62}, words.Say("view.taken-apart"), draft.Title(), scene.Start, 0)
-	a.sheet.Text(draft.P{X: edge + 1, Y: 82}, a.in.subtitle(), draft.SizeLine(), scene.Start, 0)
+	a.sheet.Text(draft.P{X: a.edge(), Y: 62}, words.Say("view.taken-apart"), draft.Title(), scene.Start, 0)
+}
+
+// drawSubtitle says sizes and counts under the title, unless a label stands
+// there: it says the same.
+func (a *apart) drawSubtitle() {
+	if a.in.Title {
+		a.sheet.Try(draft.P{X: a.edge() + 1, Y: 82}, a.in.subtitle(), draft.SizeLine(), scene.Start, 0)
+	}
 }
 
 // drawFoot draws scale bar, notes and the key of the grain arrow: side by side

@@ -16,6 +16,8 @@ const (
 	elbow      = 16.0 // left of the column
 	leaderEnd  = 5.0
 	bandWeight = 24.0
+	markGap    = 8.0 // between a name and its mark
+	markUp     = 5.0 // from a name's baseline to the middle of its mark
 )
 
 // anchor is where a leader may start on its part: at a height of the sheet
@@ -64,6 +66,7 @@ func (a *apart) drawLabel(l apartLabel, from anchor, y float64) {
 	}
 	s.Leader(append(line, end...)...)
 	s.Text(draft.P{X: a.column, Y: y + nameDown}, l.name, draft.Name(), scene.Start, 0)
+	s.Level(draft.P{X: a.column + draft.Name().Width(l.name) + markGap + draft.LevelSize/2, Y: y + nameDown - markUp}, l.mark)
 	s.Text(draft.P{X: a.column, Y: y + sizeDown}, l.size, draft.SizeLine(), scene.Start, 0)
 	s.Text(draft.P{X: a.column, Y: y + remarkDown}, l.remark, draft.SizeLine(), scene.Start, 0)
 }

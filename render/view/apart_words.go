@@ -5,6 +5,7 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/check"
 	"grainwise/model/measure"
 )
 
@@ -12,6 +13,7 @@ import (
 type apartLabel struct {
 	part               book.PartID
 	name, size, remark string
+	mark               check.Level
 }
 
 // The levels of detail of the labels: a small frame drops the remarks, then
@@ -26,6 +28,9 @@ const (
 // labelsAt are the labels from the top layer down.
 func labelsAt(in Input, level int) []apartLabel {
 	labels := []apartLabel{blockLabel(in), linerLabel(in), spineLabel(in), boardLabel(in), coveringLabel(in)}
+	for i, l := range labels {
+		labels[i].mark = in.Marks.of(spokenOf(l.part)...)
+	}
 	if level == shortest {
 		shorten(in, labels)
 	}
@@ -39,6 +44,18 @@ func labelsAt(in Input, level int) []apartLabel {
 		labels[1].size = words.Say("apart.liner.flat", words.With{"size": in.by(in.Book.Liner.Width, in.Book.Liner.Height)})
 	}
 	return labels
+}
+
+// spokenOf are the parts whose findings stand beside a part's name: those that
+// have no name of their own in this drawing stand with their neighbour.
+func spokenOf(part book.PartID) []book.PartID {
+	switch part {
+	case book.PartFolio:
+		return []book.PartID{part, book.PartBlock, book.PartInterleaf}
+	case book.PartSpine:
+		return []book.PartID{part, book.PartJoint}
+	}
+	return []book.PartID{part}
 }
 
 // shorten keeps a word and the bare size of each part.

@@ -5,6 +5,7 @@ package view
 import (
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
@@ -21,7 +22,29 @@ type Input struct {
 	Title         bool           // with the drawing's title
 	DarkSurround  bool           // the window around it is dark
 	Chosen        book.PartID    // outlined in the accent colour
+	Marks         Marks          // what is wrong with which part
 	Name          string         // of the project
+}
+
+// Marks is the worst level found on each part.
+type Marks map[book.PartID]check.Level
+
+// MarksOf gathers the findings by the part they speak of.
+func MarksOf(findings []check.Finding) Marks {
+	marks := Marks{}
+	for _, f := range findings {
+		marks[f.Part] = check.Worse(marks[f.Part], f.Level)
+	}
+	return marks
+}
+
+// of is the worst level of some parts, "" for none.
+func (m Marks) of(parts ...book.PartID) check.Level {
+	var worst check.Level
+	for _, p := range parts {
+		worst = check.Worse(worst, m[p])
+	}
+	return worst
 }
 
 // View is one kind of drawing.

@@ -9,6 +9,7 @@ import (
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/book/booktest"
+	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/model/stock"
 	"grainwise/render/draft"
@@ -23,8 +24,9 @@ func frames() [][2]float64 {
 
 func input(t *rapid.T) view.Input {
 	frame := rapid.SampledFrom(frames()).Draw(t, "frame")
+	b := booktest.Books().Draw(t, "book")
 	return view.Input{
-		Book:   booktest.Books().Draw(t, "book"),
+		Book: b, Marks: view.MarksOf(check.All(b)),
 		System: rapid.SampledFrom([]measure.System{measure.Metric, measure.Imperial}).Draw(t, "shown in"),
 		Width:  frame[0], Height: frame[1],
 		Dimensions: rapid.Bool().Draw(t, "dimensions"), Grain: rapid.Bool().Draw(t, "grain"),
@@ -151,5 +153,44 @@ func near(a, b float64) bool { return math.Abs(a-b) < 1e-6*max(1, math.Abs(b)) }
 func twice(t *testing.T, property func(*rapid.T)) {
 	for range 2 {
 		rapid.Check(t, property)
+	}
+}
+
+// The worst level of a part stands beside its name and turns the grain's arrow
+// to the red of a stop; nothing else in the drawing is red.
+func TestMarksOfAStop(t *testing.T) {
+	reds := func(turned bool) (shapes, arrows int) {
+		d := book.Defaults(measure.Metric)
+		d.Design.Paper.Turned = turned
+		b := book.Compute(book.Resolve(d, stock.Default()))
+		s := view.TakenApart(view.Input{Book: b, Marks: view.MarksOf(check.All(b)), Width: 1200, Height: 800, Grain: true})
+		for _, item := range s.Items {
+			switch it := item.(type) {
+			case scene.Face:
+				if it.Fill == draft.Stop && it.Part == string(book.PartFolio) {
+					shapes++
+				}
+			case scene.Stroke:
+				if it.Line.Colour == draft.Stop {
+					arrows++
+				}
+			}
+		}
+		return shapes, arrows
+	}
+	if shapes, arrows := reds(true); shapes != 1 || arrows != 1 {
+		t.Errorf("across the spine: %d red shapes, %d red arrows, want one of each", shapes, arrows)
+	}
+	if shapes, arrows := reds(false); shapes+arrows != 0 {
+		t.Errorf("along the spine: %d red shapes, %d red arrows", shapes, arrows)
+	}
+}
+
+func TestMarksKeepTheWorst(t *testing.T) {
+	marks := view.MarksOf([]check.Finding{
+		{Part: book.PartFolio, Level: check.Note}, {Part: book.PartFolio, Level: check.Stop}, {Part: book.PartBoard, Level: check.Check},
+	})
+	if marks[book.PartFolio] != check.Stop || marks[book.PartBoard] != check.Check || len(marks) != 2 {
+		t.Errorf("%v", marks)
 	}
 }
