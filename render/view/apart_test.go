@@ -117,10 +117,10 @@ func TestTakenApartKeepsToItsFrame(t *testing.T) {
 			}
 			b, seen := reach[f.Part]
 			if !seen {
-				b = bounds{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
+				b = bounds{x0: math.Inf(1), y0: math.Inf(1), x1: math.Inf(-1), y1: math.Inf(-1)}
 			}
 			for _, p := range f.Outline {
-				b = bounds{min(b.x0, p.X), min(b.y0, p.Y), max(b.x1, p.X), max(b.y1, p.Y)}
+				b = bounds{x0: min(b.x0, p.X), y0: min(b.y0, p.Y), x1: max(b.x1, p.X), y1: max(b.y1, p.Y)}
 			}
 			reach[f.Part] = b
 		}

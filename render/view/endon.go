@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
@@ -15,10 +16,17 @@ import (
 // EndOn is the cross-section of the closed book, seen from the tail.
 func EndOn(in Input) *scene.Scene {
 	s := in.sheet(draft.GroundFlat)
-	d := endOnDrawing{in: in, sheet: s, shape: profileOf(in.Book)}
-	d.layout = in.layEndOn(s, d.shape)
+	d := endOnDrawing{in: in, sheet: s, exact: profileOf(in.Book)}
+	d.layout = in.layEndOn(s, d.exact)
+	d.shape = d.exact.thickened(d.layout.spine.plan.Scale)
+	d.layout.spine.x0, d.layout.fore.x1 = d.shape.reach()
+	if !d.layout.broken {
+		d.layout.spine.x1 = d.layout.fore.x1
+	}
 	if in.Title {
 		d.title()
+	} else {
+		d.footAlone()
 	}
 	for _, w := range d.windows() {
 		part := profileDrawing{s, d.shape, w.plan, w.x0, w.x1, draft.PaletteOf(in.Book), in.Book.Resolved.Interleaf.Mode}
@@ -37,7 +45,8 @@ func EndOn(in Input) *scene.Scene {
 type endOnDrawing struct {
 	in     Input
 	sheet  *draft.Sheet
-	shape  profile
+	exact  profile // to scale
+	shape  profile // as it is drawn
 	layout endOnLayout
 }
 
@@ -71,15 +80,33 @@ func (d *endOnDrawing) title() {
 	}, d.layout.left, d.layout.right, d.layout.strip)
 }
 
+// footAlone says the foot's remarks where there is no title strip, as many as
+// fit.
+func (d *endOnDrawing) footAlone() {
+	remarks := d.foot()
+	for n := len(remarks); n > 0; n-- {
+		at := draft.P{X: d.layout.left, Y: d.sheet.Height - footUp}
+		if d.sheet.Try(at, strings.Join(remarks[:n], noteSpace), draft.SizeLine(), scene.Start, 0) {
+			return
+		}
+	}
+}
+
+// footUp is how far the remarks' baseline stands over the sheet's edge, px.
+const footUp = 12.0
+
 // foot says what is wrong, and what of the drawing is not as it is.
 func (d *endOnDrawing) foot() []string {
 	var out []string
-	if free, need := d.shape.jointFree, d.shape.jointLength(); !d.shape.closes && need > free {
+	if free, need := d.exact.jointFree, d.exact.jointLength(); !d.exact.closes && need > free {
 		out = append(out, words.Say("endon.foot.joint", words.With{
 			"need": d.in.size(measure.MM(need)), "have": d.in.size(measure.MM(max(free, 0)))}))
 	}
 	if every := d.shape.leavesALine(d.layout.spine.plan.Scale); every > 1 {
 		out = append(out, words.Say("endon.foot.leaves", words.With{"count": strconv.Itoa(every)}))
+	}
+	if d.shape.spine != d.exact.spine || d.shape.cloth != d.exact.cloth {
+		out = append(out, words.Say("endon.foot.thickened"))
 	}
 	if d.layout.broken {
 		return append(out, words.Say("endon.foot.broken"))

@@ -55,7 +55,7 @@ func (in Input) layEndOn(s *draft.Sheet, p profile) endOnLayout {
 func (l *endOnLayout) place(p profile) {
 	wide, high := l.field.X1-l.field.X0, l.field.Y1-l.field.Y0
 	thick := 2 * p.halfThickness()
-	x0, x1 := p.back()-0.5, max(p.fore, p.width)+p.cloth+0.5
+	x0, x1 := p.reach()
 	tallest := min(high/thick, largestScale)
 	whole := min(tallest, wide/(x1-x0))
 	spineEnd, foreEnd := p.ends()
@@ -71,6 +71,12 @@ func (l *endOnLayout) place(p profile) {
 	l.broken = true
 	l.spine = l.window(broken, x0, spineEnd, 0)
 	l.fore = l.window(broken, foreEnd, x1, broken*(spineEnd-x0)+breakGap)
+}
+
+// reach is from where to where the cross-section is drawn.
+func (p profile) reach() (x0, x1 float64) {
+	const air = 0.5
+	return p.back() - air, max(p.fore, p.width) + p.cloth + air
 }
 
 // window puts a stretch so many px right of the field's left edge.

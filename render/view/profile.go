@@ -278,6 +278,17 @@ func (p profile) halfThickness() float64 {
 	return most + p.cloth
 }
 
+// leastPart is the least that a part may be thick on the sheet, px.
+const leastPart = 3.0
+
+// thickened is the profile with spine piece and covering thick enough to see
+// at a scale [px/mm]. They grow outwards: nothing inside them moves.
+func (p profile) thickened(scale float64) profile {
+	p.spine = max(p.spine, leastPart/scale)
+	p.cloth = max(p.cloth, leastPart/scale)
+	return p
+}
+
 // JointLength is how long the closed book's covering is drawn between board
 // and spine piece, in millimetres: a check of the drawing against the joint.
 func JointLength(b book.Book) float64 { return profileOf(b).jointLength() }

@@ -129,20 +129,23 @@ func faces(s *scene.Scene, part book.PartID) []bounds {
 	return out
 }
 
-type bounds struct{ x0, y0, x1, y1 float64 }
+type bounds struct {
+	x0, y0, x1, y1 float64
+	scale          float64 // px of the sheet for a millimetre of the part, along u
+}
 
 func (b bounds) width() float64  { return b.x1 - b.x0 }
 func (b bounds) height() float64 { return b.y1 - b.y0 }
 
 // readBack solves page = origin + u·U + v·V for every corner.
 func readBack(f scene.Face) bounds {
-	b := bounds{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
 	u, v, o := f.Plane.U, f.Plane.V, f.Plane.Origin
+	b := bounds{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1), math.Hypot(u.X, u.Y) / scene.Px}
 	det := u.X*v.Y - u.Y*v.X
 	for _, p := range f.Outline {
 		dx, dy := p.X-o.X, p.Y-o.Y
 		x, y := (dx*v.Y-dy*v.X)/det, (u.X*dy-u.Y*dx)/det
-		b = bounds{min(b.x0, x), min(b.y0, y), max(b.x1, x), max(b.y1, y)}
+		b = bounds{min(b.x0, x), min(b.y0, y), max(b.x1, x), max(b.y1, y), b.scale}
 	}
 	return b
 }
