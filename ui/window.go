@@ -73,12 +73,6 @@ func (w *Window) Show() {
 	}
 }
 
-// OnDrawn has f called, on the window's goroutine, whenever another picture of
-// the drawing is on show: what is measured of the window starts here.
-func (w *Window) OnDrawn(f func()) {
-	w.middle.pane.OnDrawn = func(*scene.Scene) { f() }
-}
-
 func (w *Window) build() {
 	w.column = newColumn(w.session, w.tips, w.chooseRow, w.pointAt)
 	w.findings = newFindings(w.session)

@@ -31,7 +31,7 @@ type program struct {
 // build makes one of our commands and returns its path.
 func build(t testing.TB, name string) string {
 	t.Helper()
-	path := filepath.Join(t.TempDir(), name)
+	path := filepath.Join(t.TempDir(), filepath.Base(name))
 	if out, err := exec.Command("go", "build", "-o", path, "../"+name).CombinedOutput(); err != nil {
 		t.Fatalf("build %s: %v\n%s", name, err, out)
 	}

@@ -18,10 +18,9 @@ import (
 // the pointer, a drag moves, a double click on bare paper fits.
 type Pane struct {
 	widget.BaseWidget
-	OnPick  func(book.PartID)  // a click on a part, "" on bare paper
-	OnOpen  func(scene.Tag)    // a double click on a part
-	OnHover func(book.PartID)  // the part under the pointer, "" for none
-	OnDrawn func(*scene.Scene) // a new frame is on show
+	OnPick  func(book.PartID) // a click on a part, "" on bare paper
+	OnOpen  func(scene.Tag)   // a double click on a part
+	OnHover func(book.PartID) // the part under the pointer, "" for none
 
 	worker  *worker
 	image   *canvas.Image
@@ -99,9 +98,6 @@ func (p *Pane) put(f frame) {
 	p.shown = f
 	p.image.Image = f.picture
 	p.image.Refresh()
-	if p.OnDrawn != nil {
-		p.OnDrawn(f.scene)
-	}
 }
 
 // under is what the drawing has at a place of the pane.
