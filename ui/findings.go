@@ -45,10 +45,12 @@ func (f *findings) object() fyne.CanvasObject {
 	return controls.Around(f.head.box, nil, nil, nil, f.scroll)
 }
 
-// show brings the cards up to date.
+// show brings the cards up to date. A choice lasts until what it spoke of is
+// gone or something worse comes up.
 func (f *findings) show() {
+	before := f.found
 	f.found = f.session.Findings()
-	if f.at(f.chosen) < 0 {
+	if chosen := f.at(f.chosen); chosen < 0 || overtaken(f.found[chosen], before, f.found) {
 		f.chosen = ""
 	}
 	f.fit()
@@ -127,6 +129,21 @@ func (f *findings) at(identity string) int {
 		}
 	}
 	return -1
+}
+
+// overtaken says whether a finding that is worse than the chosen one has come
+// up since.
+func overtaken(chosen check.Finding, before, now []check.Finding) bool {
+	was := map[string]look.Level{}
+	for _, f := range before {
+		was[f.Identity()] = levelOf(f.Level)
+	}
+	for _, f := range now {
+		if level := levelOf(f.Level); level > levelOf(chosen.Level) && level > was[f.Identity()] {
+			return true
+		}
+	}
+	return false
 }
 
 func findingStyle(system measure.System) measure.Style {

@@ -13,6 +13,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 
 	"grainwise/model/book"
+	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/model/project"
 	"grainwise/ui/controls"
@@ -197,6 +198,32 @@ func TestChoosingAFindingOpensTheWayToItsRow(t *testing.T) {
 	top, bottom := w.column.scroll.Offset.Y, w.column.scroll.Offset.Y+w.column.scroll.Size().Height
 	if at := r.row.Position().Y; at < top || at+r.row.Size().Height > bottom {
 		t.Errorf("the row at %v is outside %v to %v", at, top, bottom)
+	}
+}
+
+func TestAChosenCardStaysOpenUntilSomethingWorseComesUp(t *testing.T) {
+	w := openDemo(t)
+	isOpen := func(id string) bool {
+		i := w.findings.open()
+		return w.findings.found[i].ID == id && w.findings.cards[i].State().Open
+	}
+	note := w.findings.found[0]
+	test.Tap(w.findings.cards[0])
+	r, _ := w.column.find("paper.turned")
+	r.row.OnChoose(1)
+	if note.Level != check.Note || !isOpen("grain-paper") {
+		t.Fatalf("the chosen %s hides the stop", note.ID)
+	}
+	test.Tap(w.findings.cards[w.findings.at(note.Identity())])
+	widen(t, w, 151)
+	if !isOpen(note.ID) {
+		t.Error("nothing worse has come up, and the chosen card has shut")
+	}
+	if err := w.session.Set("square.head", book.LengthValue(0)); err != nil {
+		t.Fatal(err)
+	}
+	if isOpen(note.ID) || w.findings.open() != 0 {
+		t.Error("another stop has come up behind the chosen card")
 	}
 }
 
