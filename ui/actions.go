@@ -65,12 +65,16 @@ func (w *Window) giveBack() {
 	}
 }
 
-// shownUnit is the unit of the last run, or else that of the project.
-func (w *Window) shownUnit() measure.System {
-	fallback := w.session.Decisions().Design.CutIn.String()
-	system, err := measure.ParseSystem(w.app.Preferences().StringWithFallback(unitPreference, fallback))
+// firstUnit is that of a file's project; the demo book shows the unit chosen
+// last.
+func (w *Window) firstUnit() measure.System {
+	own := w.session.System()
+	if w.ports.Path != "" {
+		return own
+	}
+	system, err := measure.ParseSystem(w.app.Preferences().StringWithFallback(unitPreference, own.String()))
 	if err != nil {
-		return measure.Metric
+		return own
 	}
 	return system
 }

@@ -199,6 +199,9 @@ func TestOpenedFilesStartAfresh(t *testing.T) {
 	if w.session.Unsaved() || w.step() != "" || w.session.Book().Resolved.CutIn != measure.Imperial {
 		t.Error("an opened file has no steps and nothing unsaved")
 	}
+	if row := w.rowOf(t, "page.height"); row.State().Unit != "in" {
+		t.Errorf("a project cut in inches is shown in %q", row.State().Unit)
+	}
 	if err := os.Remove(path); err != nil {
 		t.Fatal(err)
 	}

@@ -19,11 +19,9 @@ var newBookKeys = [...]string{"page.height", "page.width", "paper", "sections.co
 // book being asked for is a session of its own until it is taken.
 func newBookSheet(w *Window) {
 	made := session.New(project.New(w.session.System()), "")
-	made.SetSystem(w.session.System())
 	list := controls.Down(4)
 	units := controls.NewSegment([]string{measure.Metric.Label(), measure.Imperial.Label()}, func(i int) {
 		made.Replace(project.New(systems[i]), "")
-		made.SetSystem(systems[i])
 	})
 	list.Add(controls.Inset(0, 6, 22, 6, controls.Across(8, controls.NewLabel(controls.PlainLabel, words.Say("new.unit")), controls.Spring(), units)))
 	rows := newBookRows(made, list)

@@ -52,7 +52,7 @@ func New(app fyne.App, ports Ports) *Window { return assemble(app, ports, newMid
 func assemble(app fyne.App, ports Ports, drawing func(*session.Session, *controls.Tips) *middle) *Window {
 	w := &Window{app: app, win: app.NewWindow(words.Say("window.name")), ports: ports, tips: controls.NewTips(), apart: onOwnThread}
 	w.session = session.New(ports.Project, ports.Path)
-	w.session.SetSystem(w.shownUnit())
+	w.session.SetSystem(w.firstUnit())
 	w.middle = drawing(w.session, w.tips)
 	w.build()
 	w.session.Listen(w.show)

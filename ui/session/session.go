@@ -36,7 +36,8 @@ func New(p project.Project, path string) *Session {
 	return s
 }
 
-// Replace puts another project in place of this one, with nothing to undo.
+// Replace puts another project in place of this one, with nothing to undo. It
+// is shown in the unit that it is cut in.
 func (s *Session) Replace(p project.Project, path string) {
 	s.start(p, path)
 	s.tell()
@@ -45,6 +46,7 @@ func (s *Session) Replace(p project.Project, path string) {
 func (s *Session) start(p project.Project, path string) {
 	s.project, s.saved, s.path = p.Clone(), p.Clone(), path
 	s.steps, s.moving = history.History[book.Decisions]{}, ""
+	s.system = p.Decisions.Design.CutIn
 	s.derive()
 }
 

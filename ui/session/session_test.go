@@ -98,6 +98,17 @@ func TestARefusedValueChangesNothing(t *testing.T) {
 	}
 }
 
+func TestAProjectIsShownInTheUnitItIsCutIn(t *testing.T) {
+	s, _ := begin()
+	for _, system := range []measure.System{measure.Imperial, measure.Metric} {
+		s.SetSystem(measure.Metric)
+		s.Replace(project.New(system), "")
+		if s.System() != system {
+			t.Errorf("cut in %v, shown in %v", system, s.System())
+		}
+	}
+}
+
 func TestTheUnitShownMovesNoSize(t *testing.T) {
 	s, _ := begin()
 	parts, before := s.Book().Parts, s.Decisions()
