@@ -19,6 +19,7 @@ const (
 	cardWidth    = float32(186)
 	cardHeight   = float32(206)
 	cardGap      = float32(7)
+	barRoom      = float32(10) // for the scroll bar, beside the cards
 	galleryWide  = 5
 	pictureInset = float32(10)
 	captionRoom  = float32(62)
@@ -30,7 +31,8 @@ type gallery struct {
 	sheet  *sheet
 	grid   *fyne.Container
 	scroll *container.Scroll
-	cards  []*controls.PictureCard
+
+	formats []project.Format // one a card
 }
 
 func (w *Window) openGallery() {
@@ -41,9 +43,9 @@ func (w *Window) openGallery() {
 	g.scroll = container.NewVScroll(g.grid)
 	content := controls.Around(controls.Inset(0, 10, 0, 0, controls.NewLabel(controls.QuietLabel, words.Say("gallery.text"))), nil, nil, nil, g.scroll)
 	canvas := w.win.Canvas().Size()
-	size := fyne.NewSize(galleryWide*cardWidth+(galleryWide-1)*cardGap+24, min(2*cardHeight+cardGap+132, canvas.Height-60))
+	size := fyne.NewSize(galleryWide*cardWidth+(galleryWide-1)*cardGap+2*sheetSide+barRoom, min(2*cardHeight+cardGap+132, canvas.Height-60))
 	g.sheet = w.openSheet(words.Say("gallery.title"), content, size,
-		controls.NewButton(controls.Framed, words.Say("gallery.keep"), func() { w.keepFavouriteThen(g.fill) }),
+		controls.NewButton(controls.Framed, words.Say("gallery.keep"), func() { w.keepFavouriteThen(g.reveal) }),
 		controls.Spring(),
 		controls.NewButton(controls.Framed, words.Say("sheet.close"), func() { g.sheet.close() }))
 	g.fill()
@@ -61,19 +63,29 @@ func (w *Window) formats() []project.Format {
 
 // fill makes the cards anew.
 func (g *gallery) fill() {
-	formats := g.window.formats()
-	books := make([]book.Book, len(formats))
-	for i, f := range formats {
+	g.formats = g.window.formats()
+	books := make([]book.Book, len(g.formats))
+	for i, f := range g.formats {
 		books[i] = g.window.inFormat(f)
 	}
 	room := fyne.NewSize(cardWidth-2*pictureInset, cardHeight-captionRoom)
 	scale := oneScale(books, room)
-	g.grid.Objects, g.cards = nil, nil
-	for i, f := range formats {
+	g.grid.Objects = nil
+	for i, f := range g.formats {
 		g.add(f, books[i], g.window.thumbnail(books[i], room, scale))
 	}
 	g.grid.Refresh()
 	g.scroll.Refresh()
+}
+
+// reveal makes the cards anew and scrolls to the maker's own of that name.
+func (g *gallery) reveal(name string) {
+	g.fill()
+	for i, f := range g.formats {
+		if f.Yours && f.Name == name {
+			g.scroll.ScrollToOffset(g.grid.Objects[i].Position().SubtractXY(0, cardGap))
+		}
+	}
 }
 
 // inFormat is the book that a format would make of the present one.
@@ -97,7 +109,6 @@ func (g *gallery) add(f project.Format, b book.Book, picture image.Image) {
 	})
 	card.Set(f.Label(), caption, own)
 	card.SetPicture(picture)
-	g.cards = append(g.cards, card)
 	if !f.Yours {
 		g.grid.Add(card)
 		return
@@ -131,7 +142,7 @@ func (g *gallery) rename(f project.Format) {
 		if err := g.window.ports.Favourites.Rename(f.Name, name); err != nil {
 			return reasonOf(err)
 		}
-		g.fill()
+		g.reveal(name)
 		return nil
 	})
 }
@@ -148,9 +159,9 @@ func (g *gallery) remove(f project.Format) {
 }
 
 // keepFavourite saves the present book's sizes under a name.
-func (w *Window) keepFavourite() { w.keepFavouriteThen(func() {}) }
+func (w *Window) keepFavourite() { w.keepFavouriteThen(func(string) {}) }
 
-func (w *Window) keepFavouriteThen(then func()) {
+func (w *Window) keepFavouriteThen(then func(name string)) {
 	name := session.Name(w.session.Book(), w.session.System())
 	w.askName(words.Say("gallery.keepTitle"), name, words.Say("gallery.keepDo"), func(name string) error {
 		format := project.FromDesign(name, w.session.Decisions().Design)
@@ -158,7 +169,8 @@ func (w *Window) keepFavouriteThen(then func()) {
 		if err != nil {
 			return reasonOf(err)
 		}
-		then()
+		w.status.say(words.Say("status.kept", words.With{"name": format.Name}))
+		then(format.Name)
 		return nil
 	})
 }

@@ -1,9 +1,11 @@
 package ui
 
 import (
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
 	"fyne.io/fyne/v2/widget"
 
@@ -63,6 +65,18 @@ func (w *Window) entry(t *testing.T) *widget.Entry {
 	return nil
 }
 
+// galleryShows is down to where the gallery is to be seen.
+func (w *Window) galleryShows(t *testing.T) float32 {
+	t.Helper()
+	for _, o := range test.LaidOutObjects(w.sheets[0].popup) {
+		if s, ok := o.(*container.Scroll); ok {
+			return s.Offset.Y + s.Size().Height
+		}
+	}
+	t.Fatal("no gallery")
+	return 0
+}
+
 func TestFavouritesAreKeptRenamedAndDeleted(t *testing.T) {
 	w := openDemo(t)
 	widen(t, w, 222)
@@ -78,6 +92,9 @@ func TestFavouritesAreKeptRenamedAndDeleted(t *testing.T) {
 	own, err := w.ports.Favourites.List()
 	if err != nil || len(own) != 1 || own[0].Name != "Mine" || len(w.cards(t)) != 11 {
 		t.Fatalf("%v, %v, %d cards", own, err, len(w.cards(t)))
+	}
+	if to, want := w.galleryShows(t), 3*cardHeight+2*cardGap; to < want || !strings.Contains(w.status.about.Text(), "Mine") {
+		t.Errorf("the new card reaches down to %v, shown is down to %v, said %q", want, to, w.status.about.Text())
 	}
 	test.Tap(w.button(t, "Rename"))
 	w.entry(t).SetText("Ours")
