@@ -3,7 +3,6 @@ package controls
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
 	"grainwise/ui/look"
@@ -46,8 +45,7 @@ type ValueField struct {
 	state        ValueState
 	tips         *Tips
 	face         *valueFace
-	entry        *valueEntry
-	swap         *container.ThemeOverride // the entry in its theme
+	entry        *valueEntry // nil until first opened
 	surface      *surface
 	ground, rule *canvas.Rectangle
 	unit         *canvas.Text
@@ -82,7 +80,7 @@ func (v *ValueField) SetState(state ValueState) {
 }
 
 // Editing says whether the entry is open.
-func (v *ValueField) Editing() bool { return v.swap != nil && v.swap.Visible() }
+func (v *ValueField) Editing() bool { return v.entry != nil && v.entry.Visible() }
 
 // Edit opens the entry with everything selected, and focuses it. The canvas is
 // the window's: the toolkit knows no other of a field not yet painted.
@@ -94,26 +92,21 @@ func (v *ValueField) Edit(c fyne.Canvas) {
 // open swaps the entry in.
 func (v *ValueField) open() {
 	if v.entry == nil {
-		v.entry = newValueEntry(v)
-		v.swap = container.NewThemeOverride(v.entry, tight())
-		v.surface.objects = append(v.surface.objects, v.swap)
-	}
-	if t := tight(); v.swap.Theme != t { // the window's theme may have been changed
-		v.swap.Theme = t
-		v.swap.Refresh()
+		v.entry = newValueEntry(v) // in the window's theme: each override would read every font anew
+		v.surface.objects = append(v.surface.objects, v.entry)
 	}
 	if !v.changed {
 		v.write()
 	}
 	v.face.Hide()
-	v.swap.Show()
+	v.entry.Show()
 	v.Refresh()
 }
 
 // close swaps the drawn number in again. What is still wrong stays said, but
 // the number shown is the last good one.
 func (v *ValueField) close() {
-	v.swap.Hide()
+	v.entry.Hide()
 	v.face.Show()
 	v.bubble("")
 	v.Refresh()
@@ -218,9 +211,9 @@ func (v *ValueField) place(size fyne.Size) {
 	put(v.rule, 0, valueRule, size.Width, 1)
 	look.EndingAt(v.unit, size.Width, valueBase)
 	put(v.face, 0, 0, size.Width, size.Height)
-	if v.swap != nil {
-		height := v.swap.MinSize().Height
-		put(v.swap, -9, rounded((size.Height-height)/2), size.Width-unitWidth+11, height)
+	if v.entry != nil {
+		height := v.entry.MinSize().Height
+		put(v.entry, -9, rounded((size.Height-height)/2), size.Width-unitWidth+11, height)
 	}
 }
 
@@ -236,13 +229,4 @@ func UndoInField(focused fyne.Focusable) bool {
 		e.field.changed = false
 	}
 	return true
-}
-
-// tight is the theme in use with entries low enough for a row.
-func tight() fyne.Theme {
-	if t, ok := fyne.CurrentApp().Settings().Theme().(look.Theme); ok {
-		t.Tight = true
-		return t
-	}
-	return look.Theme{Tight: true}
 }

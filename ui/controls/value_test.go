@@ -1,6 +1,7 @@
 package controls
 
 import (
+	"runtime"
 	"strings"
 	"testing"
 
@@ -251,4 +252,33 @@ func TestFunctionKeysReachTheWindowFromAnEntry(t *testing.T) {
 	if got != fyne.KeyF8 {
 		t.Errorf("the window got %q", got)
 	}
+}
+
+// An entry in a theme of its own had the toolkit read every font anew, some
+// 8 MB, whenever another row was opened.
+func TestOpeningRowsReadsNoFontAgain(t *testing.T) {
+	s := newShelf(t)
+	open := func(r *Row) {
+		r.Value.Edit(s.window.Canvas())
+		s.entry(t)
+		s.window.Canvas().Capture()
+	}
+	open(s.first)
+	before := live()
+	for range 4 {
+		open(s.second)
+		open(s.first)
+	}
+	if grown := float64(live()-before) / (1 << 20); grown > 4 {
+		t.Errorf("%.1f MB more after opening eight rows", grown)
+	}
+}
+
+// live is what the program holds that is in use.
+func live() int64 {
+	var m runtime.MemStats
+	runtime.GC()
+	runtime.GC() // what had a finalizer goes in the second
+	runtime.ReadMemStats(&m)
+	return int64(m.HeapAlloc)
 }

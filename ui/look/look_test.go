@@ -8,7 +8,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
@@ -48,10 +47,6 @@ func TestStockEntryHeights(t *testing.T) {
 	dressed(t, look.Always(theme.VariantLight))
 	if got := widget.NewEntry().MinSize().Height; got < 26 || got > 32 {
 		t.Errorf("stock entry is %v high, want about 30", got)
-	}
-	tight := container.NewThemeOverride(widget.NewEntry(), look.Theme{Tight: true})
-	if got := tight.MinSize().Height; got < 20 || got > 26 {
-		t.Errorf("entry in a row is %v high, want at most 26", got)
 	}
 }
 

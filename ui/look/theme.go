@@ -11,8 +11,6 @@ import (
 type Theme struct {
 	// Fixed, when set, is used whatever the system says.
 	Fixed *fyne.ThemeVariant
-	// Tight makes stock entries 24 high, to stand in a row.
-	Tight bool
 }
 
 // Following is the theme that follows the system.
@@ -115,9 +113,6 @@ func (t Theme) Size(name fyne.ThemeSizeName) float32 {
 	case theme.SizeNamePadding:
 		return 4
 	case theme.SizeNameInnerPadding:
-		if t.Tight {
-			return 4
-		}
 		return 6
 	case theme.SizeNameInlineIcon:
 		return 18
