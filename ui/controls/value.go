@@ -1,6 +1,8 @@
 package controls
 
 import (
+	"time"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/widget"
@@ -49,8 +51,10 @@ type ValueField struct {
 	surface      *surface
 	ground, rule *canvas.Rectangle
 	unit         *canvas.Text
-	changed      bool // the entry holds something not yet taken
-	writing      bool // the text is set by us, not typed
+	changed      bool      // the entry holds something not yet taken
+	writing      bool      // the text is set by us, not typed
+	whole        bool      // we have selected everything and nothing has been done since
+	opened       time.Time // by a click
 	problem      string
 	window       fyne.Canvas
 }
@@ -144,14 +148,14 @@ func (v *ValueField) write() {
 	v.writing = true
 	v.entry.SetText(v.state.Text)
 	v.entry.TypedShortcut(&fyne.ShortcutSelectAll{})
-	v.writing = false
+	v.writing, v.whole = false, true
 }
 
 func (v *ValueField) typed(text string) {
 	if v.writing {
 		return
 	}
-	v.changed = true
+	v.changed, v.whole = true, false
 	if v.OnText == nil {
 		return
 	}

@@ -132,6 +132,37 @@ func TestClickOpensAndEnterTakesAndStays(t *testing.T) {
 	}
 }
 
+// A maker clicks a number to type another one: what is typed must not be added
+// to the number that stands there.
+func TestAClickOnAValueJustOpenedOrTakenKeepsAllOfItSelected(t *testing.T) {
+	s := newShelf(t)
+	test.TapCanvas(s.window.Canvas(), fyne.NewPos(330, 14))
+	e := s.entry(t)
+	press := func() string {
+		e.MouseDown(&desktop.MouseEvent{Button: desktop.MouseButtonPrimary, PointEvent: fyne.PointEvent{Position: fyne.NewPos(20, 14)}})
+		return e.SelectedText()
+	}
+	if got := press(); got != "210" {
+		t.Errorf("the second press of a double click leaves %q selected", got)
+	}
+	e.field.opened = e.field.opened.Add(-doubleClick)
+	if got := press(); got != "" {
+		t.Errorf("a later press puts the caret there and selects %q", got)
+	}
+	e.DoubleTapped(nil)
+	if got := e.SelectedText(); got != "210" {
+		t.Errorf("a double click selects %q", got)
+	}
+	write(e, "236")
+	e.TypedKey(key(fyne.KeyReturn))
+	if got := press(); got != "236" {
+		t.Errorf("the first press after Enter leaves %q selected", got)
+	}
+	if got := press(); got != "" {
+		t.Errorf("the next one puts the caret there and selects %q", got)
+	}
+}
+
 func TestEscapePutsBack(t *testing.T) {
 	s := newShelf(t)
 	s.first.Edit(s.window.Canvas())

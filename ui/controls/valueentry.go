@@ -1,10 +1,15 @@
 package controls
 
 import (
+	"time"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 )
+
+// doubleClick is how soon the second press of one comes.
+const doubleClick = 350 * time.Millisecond
 
 // valueEntry is the toolkit's entry with the keys of a value.
 type valueEntry struct {
@@ -44,6 +49,22 @@ func (e *valueEntry) TypedKey(key *fyne.KeyEvent) {
 	default:
 		e.Entry.TypedKey(key)
 	}
+}
+
+// MouseDown implements desktop.Mouseable: it puts the caret where the press is.
+// The second press of a double click, and the first one on a value just taken
+// or put back, leave everything selected, for what comes next is another value.
+func (e *valueEntry) MouseDown(m *desktop.MouseEvent) {
+	e.Entry.MouseDown(m)
+	if e.field.whole || time.Since(e.field.opened) < doubleClick {
+		e.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
+	e.field.whole = false
+}
+
+// DoubleTapped implements fyne.DoubleTappable: a size is one word.
+func (e *valueEntry) DoubleTapped(*fyne.PointEvent) {
+	e.TypedShortcut(&fyne.ShortcutSelectAll{})
 }
 
 // escape puts the old text back; where nothing was typed the key goes on, so

@@ -1,6 +1,8 @@
 package controls
 
 import (
+	"time"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
@@ -24,7 +26,10 @@ func newValueFace(field *ValueField) *valueFace {
 }
 
 // Tapped implements fyne.Tappable.
-func (f *valueFace) Tapped(*fyne.PointEvent) { focus(f, f) }
+func (f *valueFace) Tapped(*fyne.PointEvent) {
+	focus(f, f)
+	f.field.opened, f.field.whole = time.Now(), false
+}
 
 // FocusGained implements fyne.Focusable.
 func (f *valueFace) FocusGained() {
