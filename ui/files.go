@@ -67,6 +67,7 @@ func (w *Window) openFile(path string) {
 	w.status.savedAt = ""
 	w.session.Replace(p, path)
 	w.remember(path)
+	w.closeStrip()
 	w.middle.pane.Fit()
 }
 

@@ -195,7 +195,13 @@ func TestOpenedFilesStartAfresh(t *testing.T) {
 	}
 	w := openDemo(t)
 	widen(t, w, 180)
+	if !w.middle.strip.Visible() {
+		t.Fatal("no greeting over the demo book")
+	}
 	w.openFile(path)
+	if w.middle.strip.Visible() {
+		t.Error("the greeting speaks of the demo book over another one")
+	}
 	if w.session.Unsaved() || w.step() != "" || w.session.Book().Resolved.CutIn != measure.Imperial {
 		t.Error("an opened file has no steps and nothing unsaved")
 	}
