@@ -27,7 +27,7 @@ func onlyPrograms(t *testing.T) string {
 }
 
 const (
-	serverOn7  = "echo 7 >&3; echo $$ >\"$OWN_LOG\"; exec 3>&-; while :; do /bin/sleep 0.1; done"
+	serverOn7  = "echo $$ >\"$OWN_LOG\"; echo 7 >&3; exec 3>&-; while :; do /bin/sleep 0.1; done"
 	patient    = "while :; do /bin/sleep 0.1; done"
 	managedNow = "[ \"$DISPLAY\" = :7 ] && echo '_NET_SUPPORTING_WM_CHECK(WINDOW): window id # 0x400001'"
 )

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"os"
 	"path/filepath"
 	"strings"
 
@@ -29,7 +30,10 @@ func (nativeDialogs) Save(begin string) (string, error) {
 func inFolder(begin string) *dialog.FileBuilder {
 	d := dialog.File().Filter(words.Say("main.projects"), strings.TrimPrefix(ui.Ending, "."))
 	if filepath.IsAbs(begin) {
-		d = d.SetStartDir(filepath.Dir(begin))
+		return d.SetStartDir(filepath.Dir(begin))
+	}
+	if home, err := os.UserHomeDir(); err == nil { // else the folder the program was started in
+		d = d.SetStartDir(home)
 	}
 	return d
 }

@@ -30,8 +30,10 @@ func (in Input) endOnBands(compact bool) bands {
 	switch {
 	case !in.Dimensions:
 		return bands{40, 40, 70, 40}
-	case compact:
+	case compact && in.Title:
 		return bands{92, 74, 62, 70}
+	case compact: // the foot's remarks stand under the dimensions
+		return bands{92, 74, 62, 70 + footUp}
 	}
 	return bands{118, 104, 92, 96}
 }
