@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"runtime/debug"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
@@ -30,8 +31,16 @@ func main() {
 		os.Exit(2)
 	}
 	a := application()
+	giveBack(a)
 	ui.New(a, ports(os.Args[1:])).Show()
 	a.Run()
+}
+
+// giveBack returns to the system what reading the fonts has left behind, some
+// 20 MB, once the window is built. Collecting more often from then on would
+// save as much again after a drag, but cost it a tenth of its frames.
+func giveBack(a fyne.App) {
+	a.Lifecycle().SetOnStarted(func() { go debug.FreeOSMemory() })
 }
 
 // application starts the toolkit. What comes from other goroutines reaches it
