@@ -29,6 +29,15 @@ func onTrack(height float64) int {
 	return heightTrack.Min.X + int(math.Round(share*float64(heightTrack.Dx())))
 }
 
+// The book is there as soon as the window is, in the size it opens with:
+// nothing has to be moved first.
+func TestTheBookIsThereAtOnce(t *testing.T) {
+	p := launch(t, build(t, "grainwise"), t.TempDir())
+	p.await("the first drawing", func() bool { return colours(p.picture(), drawing.Inset(60)) >= 200 })
+	p.key("ctrl+q")
+	p.quits()
+}
+
 // The job end to end: start, drag a slider, save through the native dialog,
 // quit, start again with the file, compare, and have gw say the same sizes.
 func TestADragIsSavedAndComesBack(t *testing.T) {

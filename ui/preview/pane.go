@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
@@ -24,6 +25,7 @@ type Pane struct {
 
 	worker  *worker
 	image   *canvas.Image
+	sensor  *canvas.Raster // under the picture
 	view    view.View
 	input   view.Input
 	moving  bool // a slider is being dragged: half the pixels on fine screens
@@ -40,8 +42,17 @@ func NewPane() *Pane {
 	p.image.FillMode = canvas.ImageFillStretch
 	p.image.ScaleMode = canvas.ImageScaleFastest
 	p.worker = startWorker(func(f frame) { fyne.DoAndWait(func() { p.put(f) }) })
+	p.sensor = canvas.NewRaster(p.firstPaint)
+	p.sensor.Resize(fyne.NewSize(1, 1))
 	p.ExtendBaseWidget(p)
 	return p
+}
+
+// firstPaint asks for the first drawing: only once the toolkit paints the pane
+// does it know which screen's pixels it is for.
+func (p *Pane) firstPaint(int, int) image.Image {
+	p.ask()
+	return image.Transparent
 }
 
 // Stop ends the drawing goroutine; call it before the window closes.
@@ -116,7 +127,6 @@ func (p *Pane) Resize(size fyne.Size) {
 		return
 	}
 	p.BaseWidget.Resize(size)
-	p.image.Resize(size)
 	p.ask()
 }
 
@@ -124,7 +134,20 @@ func (p *Pane) Resize(size fyne.Size) {
 func (p *Pane) MinSize() fyne.Size { return fyne.NewSize(240, 180) }
 
 // CreateRenderer shows the one picture.
-func (p *Pane) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(p.image) }
+func (p *Pane) CreateRenderer() fyne.WidgetRenderer {
+	return widget.NewSimpleRenderer(container.New(onlyLast{}, p.sensor, p.image))
+}
+
+// onlyLast gives the last object the whole size and leaves the others alone.
+type onlyLast struct{}
+
+// Layout implements fyne.Layout.
+func (onlyLast) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+	objects[len(objects)-1].Resize(size)
+}
+
+// MinSize implements fyne.Layout.
+func (onlyLast) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.Size{} }
 
 // Scrolled zooms at the pointer.
 func (p *Pane) Scrolled(ev *fyne.ScrollEvent) {
