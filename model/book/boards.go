@@ -75,7 +75,8 @@ func setBack(r Resolved, at joint, j Length) (Length, bool) {
 	if !defined {
 		return 0, false
 	}
-	return measure.MM(k), k >= 0
+	l := measure.MM(k) // to the nanometre: the root may lose a hair of a joint that just closes
+	return l, l >= 0
 }
 
 // computeSquares is what the boards to cut leave: s_f = B + k − W_b. Head and
