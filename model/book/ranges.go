@@ -14,8 +14,11 @@ const (
 	boardTolerance = measure.Millimetre / 2
 	foldTolerance  = measure.Millimetre
 	jointTolerance = measure.Millimetre / 2
-	readTolerance  = measure.Millimetre / 10 // of a measured thickness
 )
+
+// ReadTolerance is how near a thickness is read off the pressed block, two
+// sigma (own reasoning).
+const ReadTolerance = measure.Millimetre / 10
 
 // spread gathers independent causes by the root of summed squares, the two
 // sides apart since some causes move one way only. In millimetres.
@@ -44,13 +47,13 @@ func spineRange(r Resolved, block Block) Range {
 	nominal := block.SpineThickness
 	var s spread
 	if r.Measured.SpineThickness.IsTyped() {
-		s.add(nominal, nominal-readTolerance, nominal+readTolerance)
+		s.add(nominal, nominal-ReadTolerance, nominal+ReadTolerance)
 		return s.about(nominal)
 	}
 	n := Length(r.Sections.Count)
 	fore := r.Measured.ForeEdgeThickness.IsTyped()
 	if fore {
-		s.add(nominal, nominal-readTolerance, nominal+readTolerance)
+		s.add(nominal, nominal-ReadTolerance, nominal+ReadTolerance)
 	} else {
 		paper := (n * block.SectionThickness).Times(caliperShare)
 		s.add(nominal, nominal-paper, nominal+paper)

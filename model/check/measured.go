@@ -1,12 +1,6 @@
 package check
 
-import (
-	"grainwise/model/book"
-	"grainwise/model/measure"
-)
-
-// readTo is how near a thickness is read off the pressed block.
-const readTo = measure.Millimetre / 10
+import "grainwise/model/book"
 
 // measureFirst: the case rests on the spine's thickness, and so far that is an
 // estimate. It says how far off it may be.
@@ -15,7 +9,7 @@ func measureFirst(b book.Book) []Finding {
 	return one(Finding{
 		Level: when(!b.Resolved.Measured.SpineThickness.IsTyped(), Note),
 		Part:  book.PartBlock, Key: "measured.spineThickness",
-		Found: length(max(estimate-r.Low, r.High-estimate)), Limit: length(readTo),
+		Found: length(max(estimate-r.Low, r.High-estimate)), Limit: length(book.ReadTolerance),
 		Blanks: map[string]any{"spine": estimate, "low": r.Low, "high": r.High},
 	})
 }
