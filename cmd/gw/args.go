@@ -61,13 +61,13 @@ func (a arguments) value(name string) string {
 
 // oneFile is the single file that a command needs.
 func (a arguments) oneFile() (string, error) {
-	switch len(a.files) {
-	case 0:
+	switch {
+	case len(a.files) > 1:
+		return "", inputError("gw.tooMany", "found", a.files[1])
+	case len(a.files) == 0 || a.files[0] == "":
 		return "", inputError("gw.wantFile")
-	case 1:
-		return a.files[0], nil
 	}
-	return "", inputError("gw.tooMany", "found", a.files[1])
+	return a.files[0], nil
 }
 
 // noFiles refuses files where none are taken.

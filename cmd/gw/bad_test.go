@@ -27,6 +27,7 @@ func TestBadInput(t *testing.T) {
 	}{
 		{[]string{"pack"}, []string{"pack", "no such command"}},
 		{[]string{"plan"}, []string{"file is missing"}},
+		{[]string{"plan", ""}, []string{"file is missing"}},
 		{[]string{"plan", good, good}, []string{"too many"}},
 		{[]string{"plan", good, "--fast"}, []string{"--fast"}},
 		{[]string{"plan", good, "-x"}, []string{"-x"}},
@@ -35,6 +36,7 @@ func TestBadInput(t *testing.T) {
 		{[]string{"plan", good, "--set", "page.width=wide"}, []string{"page.width", "wide"}},
 		{[]string{"plan", good, "--set", "page.width=10 m"}, []string{"page.width", "10 m", "60 to 420 mm"}},
 		{[]string{"plan", good, "--set", "sections.count=0"}, []string{"sections.count", "1 to 40"}},
+		{[]string{"plan", good, "--set", "sections.count=2.5"}, []string{"sections.count", "a whole number, 1 to 40"}},
 		{[]string{"plan", good, "--set", "page.widht=150"}, []string{"page.widht", "page.width"}},
 		{[]string{"plan", good, "--set", "paper=Nobody's Laid"}, []string{"Nobody's Laid", "Ebbwhite Drawing 170"}},
 		{[]string{"plan", good, "--set", "page.width=wi\nde"}, []string{"page.width"}},

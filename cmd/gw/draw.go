@@ -105,7 +105,9 @@ func wantedDrawing(a arguments) (d drawing, err error) {
 	if d.view, known = view.Find(a.value("view")); !known {
 		return d, inputError("gw.unknownView", "found", a.value("view"), "names", viewNames())
 	}
-	d.file = a.value("out")
+	if d.file = a.value("out"); d.file == "" {
+		return d, inputError("gw.missingOut")
+	}
 	ending := strings.ToLower(filepath.Ext(d.file))
 	if d.write, known = writers()[ending]; !known {
 		return d, inputError("gw.wantOut", "found", d.file)

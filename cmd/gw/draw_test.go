@@ -98,7 +98,8 @@ func TestDrawRefuses(t *testing.T) {
 	}{
 		{[]string{file, "--out", out}, "taken-apart"},
 		{[]string{file, "--out", out, "--view", "x-ray"}, "x-ray"},
-		{[]string{file, "--view", "laid-flat"}, ".png"},
+		{[]string{file, "--view", "laid-flat"}, "--out is missing"},
+		{[]string{file, "--view", "laid-flat", "--out="}, "--out is missing"},
 		{[]string{file, "--view", "laid-flat", "--out", filepath.Join(folder, "a.gif")}, "a.gif"},
 		{[]string{file, "--view", "laid-flat", "--out", out, "--width", "0"}, "100 to 10000"},
 		{[]string{file, "--view", "laid-flat", "--out", out, "--width", "wide"}, "wide"},

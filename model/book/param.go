@@ -161,8 +161,11 @@ func (p Param) Wanted(system measure.System) string {
 	if !p.Kind.IsNumber() {
 		return words.Say("value.want.words", words.With{"words": p.wordList()})
 	}
-	style := p.Style(system)
-	return words.Say("value.want.range", words.With{
+	style, want := p.Style(system), "value.want.range"
+	if p.Kind == KindCount {
+		want = "value.want.count"
+	}
+	return words.Say(want, words.With{
 		"low":  p.Number(atAmount(p.Kind, p.Min), style),
 		"high": p.Text(atAmount(p.Kind, p.Max), style),
 	})
