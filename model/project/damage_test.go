@@ -169,8 +169,8 @@ func TestKindsOfProblem(t *testing.T) {
 		says       string
 	}{
 		{"empty", "", Damaged, "empty"},
-		{"picture", "\x89PNG\r\n\x1a\n\x00\x00\x00\rIHDR", Foreign, "no file of this program"},
-		{"letter", "Dear Thistlewane,", Foreign, "no file of this program"},
+		{"picture", "\x89PNG\r\n\x1a\n\x00\x00\x00\rIHDR", Foreign, "not a file of this program"},
+		{"letter", "Dear Thistlewane,", Foreign, "not a file of this program"},
 		{"other JSON", `{"name": "grain", "sheets": 3}`, Foreign, "grainwise-project"},
 		{"list", `[1, 2]`, Foreign, ""},
 		{"formats", string(encodeFormats(BuiltIn())), Foreign, "grainwise-project"},
