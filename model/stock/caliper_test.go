@@ -52,6 +52,7 @@ func TestPagesPerInch(t *testing.T) {
 // bulky one above the smooth ones; bond 16/20/24/28 lb is 0.081/0.097/0.12/0.152
 // mm (published-facts, read in the source; the range is from memory).
 func TestPublishedCalipersAgreeWithTheirPounds(t *testing.T) {
+	var smooth, bulky float64
 	for _, c := range []struct {
 		lb      float64
 		basis   string
@@ -67,6 +68,39 @@ func TestPublishedCalipersAgreeWithTheirPounds(t *testing.T) {
 		if bulk < 0.7 || bulk > 1.9 {
 			t.Errorf("%v lb %s of %v in has bulk %.2f", c.lb, c.basis, c.caliper.Inches(), bulk)
 		}
+		if c.lb == 55 {
+			bulky = bulk
+		} else {
+			smooth = max(smooth, bulk)
+		}
+	}
+	if bulky <= smooth {
+		t.Errorf("bulky paper has bulk %.2f, the others up to %.2f", bulky, smooth)
+	}
+}
+
+// Book cloth weighs 1.7 to 7.0 oz/yd², 58 to 237 g/m², library buckram from 7.9
+// oz/yd², 268 g/m²: Roberts and Etherington, 1982, dt0739. By definition an
+// ounce is 28.349523125 g and a yard 0.9144 m. The shelf's cloths are of that sort.
+func TestClothsWeighAsBookClothDoes(t *testing.T) {
+	const ounce = 28.349523125 / (0.9144 * 0.9144)
+	for oz, published := range map[float64]float64{1.7: 58, 7.0: 237, 7.9: 268} {
+		if got := oz * ounce; math.Abs(got-published) > 0.5 {
+			t.Errorf("%v oz/yd² is %.1f g/m², published %v", oz, got, published)
+		}
+	}
+	rolls := 0
+	for _, c := range Default().OfKind(Covering) {
+		if c.RollWidth == 0 {
+			continue // covering paper in sheets
+		}
+		rolls++
+		if g := float64(c.Grammage); g < 1.7*ounce || g > 7.9*ounce {
+			t.Errorf("%s: %v g/m² is not the weight of book cloth", c.Name, g)
+		}
+	}
+	if rolls < 3 {
+		t.Errorf("%d cloths on the shelf", rolls)
 	}
 }
 

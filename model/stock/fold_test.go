@@ -25,6 +25,7 @@ func published(t *testing.T, name string, into any) {
 
 func mm(length, width float64) Size { return Size{measure.MM(length), measure.MM(width)} }
 
+// Source: ISO 216 and ISO 217, as the table says.
 func TestISOSizesHalveRoundedDown(t *testing.T) {
 	var table struct{ Series map[string][][2]float64 }
 	published(t, "iso-sheets.json", &table)
@@ -41,6 +42,19 @@ func TestISOSizesHalveRoundedDown(t *testing.T) {
 	}
 }
 
+// ANSI/ASME Y14.1 E, D and C (from memory), tabloid and letter (second hand):
+// each is the one before it, halved.
+func TestAmericanSizesHalve(t *testing.T) {
+	sheets := [][2]float64{{44, 34}, {34, 22}, {22, 17}, {17, 11}, {11, 8.5}}
+	for i, want := range sheets[1:] {
+		parent := Size{measure.Inches(sheets[i][0]), measure.Inches(sheets[i][1])}
+		if got := FoldedLeaf(parent, Folio); got != (Size{measure.Inches(want[0]), measure.Inches(want[1])}) {
+			t.Errorf("%v × %v in halved is %v × %v", sheets[i][0], sheets[i][1], got.Length.Inches(), got.Width.Inches())
+		}
+	}
+}
+
+// Source: Cockerell and Zaehnsdorf, as the table says.
 func TestBritishSheetsFoldToThePublishedLeaves(t *testing.T) {
 	var table struct {
 		Leaves []struct {
