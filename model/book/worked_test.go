@@ -61,12 +61,45 @@ func TestAdamsCase(t *testing.T) {
 }
 
 // Source: F. O. Bean, Bookbinding for Beginners, 1914, last problem: overhang
-// ⅛, boards ¼ forward of the back: page 7½ × 5¼ gives boards 7¾ × 5⅛. One folio
-// a section, so that no creep widens the block.
+// ⅛, boards ¼ forward of the back, gap at least the thickness and ½: page 7½ ×
+// 5¼ gives boards 7¾ × 5⅛. One folio a section, so that no creep widens the
+// block.
 func TestBeanBoards(t *testing.T) {
 	b := inch(t, "page.height", "7 1/2", "page.width", "5 1/4", "sections.folios", "1", "joint.setBack", "1/4")
 	equal(t, "board height", b.Exact.BoardHeight, 7.75)
 	equal(t, "board width", b.Exact.BoardWidth, 5.125)
+	if gap := b.Exact.SpineWidth + 2*b.Exact.JointWidth; gap < b.Block.SpineThickness+measure.Inches(0.5) {
+		t.Errorf("gap %v in for a block of %v", gap.Inches(), b.Block.SpineThickness.Inches())
+	}
+}
+
+// Source: F. O. Bean, 1914, clipping file for an envelope of 3½ × 9 in: boards
+// ⅛ longer at each end and ⅞ wider, hinge gap ⅛. The wide board is typed, and
+// so is the gap; the square is what is left of the ⅞.
+func TestBeanClippingFile(t *testing.T) {
+	b := inch(t, "page.height", "9", "page.width", "3 1/2", "sections.count", "1", "sections.folios", "1",
+		"board.width", "4 3/8", "joint.width", "1/8")
+	equal(t, "board height", b.ToCut.BoardHeight, 9.25)
+	equal(t, "square at the head", b.Squares.Head, 0.125)
+	equal(t, "board past the page", b.ToCut.BoardWidth-b.Resolved.Page.Width, 0.875)
+	equal(t, "square and set-back", b.Squares.ForeEdge-b.ToCut.SetBack, 0.875)
+}
+
+// Source: second hand, joints of 7 to 10 mm, or twice the board; P. Adam,
+// Practical Bookbinding, 1903: board thickness and a little more. The automatic
+// joint for boards of 2 to 3 mm lies in the first, and is never less than the
+// board. At most boards it is wider than twice the board: it also has the
+// set-back of 5 mm to bridge.
+func TestAutomaticJointIsTheTrades(t *testing.T) {
+	for _, kind := range []string{"inlay", "card"} {
+		for _, board := range []string{"2 mm", "2.5 mm", "3 mm"} {
+			b := inch(t, "rounding.system", "mm", "joint.setBack", "5 mm", "spine.kind", kind, "board.thickness", board)
+			j := b.ToCut.JointWidth
+			if j < measure.MM(7) || j > measure.MM(10) || j <= b.Resolved.Stock.Board.Thickness {
+				t.Errorf("%s, board %s: joint %v mm", kind, board, j.MM())
+			}
+		}
+	}
 }
 
 // Source: University of Brighton book-arts worksheets, hard cover for a
@@ -128,6 +161,22 @@ func TestAdamGuards(t *testing.T) {
 		b := inch(t, "sections.count", "2", "liner.pleatDepth", c.depth, "liner.valleySpacing", "3 mm")
 		if got := b.Liner.Valleys[1] - b.Liner.Valleys[0]; got != measure.MM(c.want) {
 			t.Errorf("pleat %s: %v mm, want %v", c.depth, got.MM(), c.want)
+		}
+	}
+}
+
+// Source: Roberts and Etherington, Bookbinding and the Conservation of Books,
+// 1982: dt0810, concertina guard with pleats of 3 to 5 mm, one section a valley;
+// dt0820, continuous guard about ½ in, folds = 2 × folios. Here folds are one
+// fewer: behind the last section the liner goes straight on to the board.
+func TestConcertinaGuard(t *testing.T) {
+	for _, depth := range []string{"3 mm", "5 mm", "1/2"} {
+		b := inch(t, "sections.count", "7", "sections.folios", "1", "liner.pleatDepth", depth)
+		if n := len(b.Liner.Valleys); n != 7 {
+			t.Errorf("pleat %s: %d valleys for 7 sections", depth, n)
+		}
+		if folds := len(b.Liner.Valleys) + len(b.Liner.Ridges); folds != 2*7-1 {
+			t.Errorf("pleat %s: %d folds for 7 folios", depth, folds)
 		}
 	}
 }
