@@ -28,11 +28,12 @@ type program struct {
 	ended  chan error
 }
 
-// build makes one of our commands and returns its path.
+// build makes one of our commands, as `go run ./cmd/dev run` does, and returns
+// its path.
 func build(t testing.TB, name string) string {
 	t.Helper()
 	path := filepath.Join(t.TempDir(), filepath.Base(name))
-	if out, err := exec.Command("go", "build", "-o", path, "../"+name).CombinedOutput(); err != nil {
+	if out, err := exec.Command("go", "build", "-tags", "no_emoji", "-o", path, "../"+name).CombinedOutput(); err != nil {
 		t.Fatalf("build %s: %v\n%s", name, err, out)
 	}
 	return path
