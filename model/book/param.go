@@ -175,3 +175,6 @@ func (p Param) Wanted(system measure.System) string {
 func (p Param) Clamped(v Value) Value {
 	return atAmount(p.Kind, min(max(v.amount(p.Kind), p.Min), p.Max))
 }
+
+// lengths is the range of a size.
+func (p Param) lengths() (least, most Length) { return measure.MM(p.Min), measure.MM(p.Max) }

@@ -1,0 +1,48 @@
+package book
+
+import "sort"
+
+// YieldStep is a stretch of page sizes that give as many folios a sheet.
+type YieldStep struct {
+	Largest Length // the largest size of the stretch, to the nanometre
+	Folios  int
+}
+
+// YieldSteps says how many folios a sheet of paper gives over the range of
+// page.height or page.width, the rest of the book as it is: from the most
+// folios to the fewest. Other keys have none.
+func (b Book) YieldSteps(key string) []YieldStep {
+	resized, ok := b.resizedFolio(key)
+	if !ok {
+		return nil
+	}
+	sheet, turned := b.Resolved.PaperSheet(), b.Resolved.Paper.Turned
+	folios := func(l Length) int {
+		size := resized(l)
+		return sheet.Yield(size.height, size.width, turned).Total
+	}
+	p, _ := Lookup(key)
+	least, most := p.lengths()
+	var steps []YieldStep
+	for l := least; l <= most; {
+		n := folios(l)
+		// A larger page never gives more: the first that gives fewer ends the step.
+		more := sort.Search(int(most-l), func(i int) bool { return folios(l+1+Length(i)) < n })
+		l += Length(more)
+		steps = append(steps, YieldStep{Largest: l, Folios: n})
+		l++
+	}
+	return steps
+}
+
+// resizedFolio gives the folio of another page height or width.
+func (b Book) resizedFolio(key string) (func(Length) face, bool) {
+	page, now := b.Resolved.Page, folioSize(b.Resolved)
+	switch key {
+	case "page.height":
+		return func(l Length) face { return face{now.height + l - page.Height, now.width} }, true
+	case "page.width":
+		return func(l Length) face { return face{now.height, now.width + 2*(l-page.Width)} }, true
+	}
+	return nil, false
+}
