@@ -123,6 +123,7 @@ func (r *parameter) show(level look.Level, chosen bool) {
 	state.AutoText = r.tip(state.Origin)
 	if wide(r.Param) {
 		state.Remark = foliosASheet(b)
+		r.row.Ruler.SetBars(r.yieldBars(b, v))
 	}
 	if r.row.Choice != nil {
 		r.showChoice(&state, v)
