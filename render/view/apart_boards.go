@@ -12,9 +12,15 @@ func (a *apart) boardBoxes() [3]box {
 	for i, x := range a.placesX() {
 		boxes[i] = box{x0: x[0], x1: x[1], y1: a.size.boardHeight, z1: a.size.board}
 	}
+	spine := a.spineDrawn()
+	boxes[1].x0, boxes[1].x1 = -spine/2, spine/2
 	boxes[1].z1 = max(a.size.spine, leastCardEdge/a.stack.boards.scale)
 	return boxes
 }
+
+// spineDrawn is the width of the spine piece, wide enough to see; everything
+// else keeps its place.
+func (a *apart) spineDrawn() float64 { return max(a.size.spineWidth, leastPart/a.stack.boards.scale) }
 
 // joinBoards ties boards and spine piece to their places on the covering.
 func (a *apart) joinBoards() {

@@ -29,7 +29,7 @@ func sizesOf(b book.Book) apartSizes {
 	legWidth, legHeight := b.CornerLegs()
 	s := apartSizes{
 		boardWidth: some(cut.BoardWidth), boardHeight: some(cut.BoardHeight), board: some(r.Stock.Board.Thickness),
-		spineWidth: some(cut.SpineWidth), spine: some(r.SpineThickness()), joint: max(cut.JointWidth.MM(), 0),
+		spineWidth: max(cut.SpineWidth.MM(), 0), spine: some(r.SpineThickness()), joint: max(cut.JointWidth.MM(), 0),
 		coverWidth: some(cut.CoveringWidth), coverHeight: some(cut.CoveringHeight), cover: some(r.Stock.Covering.Thickness),
 		legWidth: legWidth.MM(), legHeight: legHeight.MM(),
 		sections: max(r.Sections.Count, 1), folios: max(r.Sections.Folios, 1),

@@ -161,7 +161,11 @@ func (in Input) subtitle() string {
 
 // footNotes says what is not drawn true.
 func (a *apart) footNotes() []string {
-	notes := []string{words.Say("apart.foot.plan")}
+	plan := "apart.foot.plan"
+	if a.spineDrawn() > a.size.spineWidth {
+		plan = "apart.foot.wider"
+	}
+	notes := []string{words.Say(plan)}
 	if a.leaves.times > 1 {
 		times := strconv.FormatFloat(a.leaves.times, 'f', -1, 64)
 		notes = append(notes, words.Say("apart.foot.leaves", words.With{"times": times}))

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"slices"
 	"strconv"
-	"strings"
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
@@ -26,7 +25,7 @@ func EndOn(in Input) *scene.Scene {
 	if in.Title {
 		d.title()
 	} else {
-		d.footAlone()
+		footAlone(s, d.layout.left, d.foot())
 	}
 	for _, w := range d.windows() {
 		part := profileDrawing{s, d.shape, w.plan, w.x0, w.x1, draft.PaletteOf(in.Book), in.Book.Resolved.Interleaf.Mode}
@@ -80,21 +79,6 @@ func (d *endOnDrawing) title() {
 	}, d.layout.left, d.layout.right, d.layout.strip)
 }
 
-// footAlone says the foot's remarks where there is no title strip, as many as
-// fit.
-func (d *endOnDrawing) footAlone() {
-	remarks := d.foot()
-	for n := len(remarks); n > 0; n-- {
-		at := draft.P{X: d.layout.left, Y: d.sheet.Height - footUp}
-		if d.sheet.Try(at, strings.Join(remarks[:n], noteSpace), draft.SizeLine(), scene.Start, 0) {
-			return
-		}
-	}
-}
-
-// footUp is how far the remarks' baseline stands over the sheet's edge, px.
-const footUp = 12.0
-
 // foot says what is wrong, and what of the drawing is not as it is.
 func (d *endOnDrawing) foot() []string {
 	var out []string
@@ -105,8 +89,8 @@ func (d *endOnDrawing) foot() []string {
 	if every := d.shape.leavesALine(d.layout.spine.plan.Scale); every > 1 {
 		out = append(out, words.Say("endon.foot.leaves", words.With{"count": strconv.Itoa(every)}))
 	}
-	if d.shape.spine != d.exact.spine || d.shape.cloth != d.exact.cloth {
-		out = append(out, words.Say("endon.foot.thickened"))
+	if thicker := d.exact.thicker(d.shape); thicker != "" {
+		out = append(out, thicker)
 	}
 	if d.layout.broken {
 		return append(out, words.Say("endon.foot.broken"))

@@ -16,6 +16,8 @@ func LaidFlat(in Input) *scene.Scene {
 	d.plan = d.layout.plan
 	if in.Title {
 		d.title()
+	} else {
+		footAlone(s, d.layout.left, d.foot())
 	}
 	d.parts()
 	d.chosen()
@@ -55,10 +57,26 @@ func (d *flatDrawing) title() {
 			{Word: words.Say("strip.sizes"), Value: in.sizesLine()},
 			{Word: words.Say("strip.block"), Value: words.Say("strip.leaves", words.With{"count": b.Block.Leaves})},
 		},
+		Foot: d.foot(),
 		Bar: func(right draft.P, widest float64) float64 {
 			return d.sheet.ScaleBar(right, d.plan.Scale, widest, in.System)
 		},
 	}, d.layout.left, d.layout.right, d.layout.strip)
+}
+
+// foot says what is not drawn as it is.
+func (d *flatDrawing) foot() []string {
+	var out []string
+	if d.shape.spineDrawn(d.plan.Scale) > d.shape.spine {
+		out = append(out, words.Say("flat.foot.wider"))
+	}
+	if len(d.layout.details) > 1 {
+		b := d.sectionB()
+		if thicker := profileOf(d.in.Book).thicker(b.shape); thicker != "" {
+			out = append(out, words.Say("flat.foot.detail", words.With{"remark": thicker}))
+		}
+	}
+	return out
 }
 
 // parts draws covering, boards and spine piece.
@@ -74,7 +92,8 @@ func (d *flatDrawing) parts() {
 		x0, x1 := p.boardRect(side)
 		d.part(book.PartBoard, x0, x1, draft.FlatBoard(d.colour.Board), scene.Board)
 	}
-	d.part(book.PartSpine, -p.spine/2, p.spine/2, d.colour.Spine.Towards(draft.Paper, 0.3), scene.Tooth)
+	spine := p.spineDrawn(d.plan.Scale)
+	d.part(book.PartSpine, -spine/2, spine/2, d.colour.Spine.Towards(draft.Paper, 0.3), scene.Tooth)
 }
 
 // part draws a rectangle as high as the boards.
@@ -93,7 +112,8 @@ func (d *flatDrawing) chosen() {
 	case book.PartCovering:
 		d.sheet.Outline(draft.ChosenLine(), d.plan.Path(p.covering())...)
 	case book.PartSpine:
-		high(-p.spine/2, p.spine/2)
+		spine := p.spineDrawn(d.plan.Scale)
+		high(-spine/2, spine/2)
 	case book.PartJoint:
 		high(-p.inner(), -p.spine/2)
 		high(p.spine/2, p.inner())

@@ -160,9 +160,17 @@ func (c cornerDetail) angleMark(radius float64) {
 	s.Try(draft.P{X: apex.X + arc + 4, Y: apex.Y + 15}, text, draft.FigureType(), scene.Start, 0)
 }
 
-// detailB is the closed book across the spine, from the same shape as the
-// end-on drawing.
-func (d *flatDrawing) detailB() {
+// sectionDetail is the shape and the place of detail B.
+type sectionDetail struct {
+	shape profile
+	plan  draft.Plan
+	times float64 // larger than the drawing
+	x1    float64 // where it is broken off, mm
+}
+
+// sectionB places detail B: the closed book across the spine, from the same
+// shape as the end-on drawing.
+func (d *flatDrawing) sectionB() sectionDetail {
 	p := profileOf(d.in.Book)
 	at := d.layout.details[1]
 	const wide, high = 176.0, 126.0
@@ -172,6 +180,12 @@ func (d *flatDrawing) detailB() {
 	plan := draft.Plan{Scale: times * d.plan.Scale}
 	plan.Origin = draft.P{X: at.X - 60 - p.back()*plan.Scale, Y: at.Y}
 	x1 = min(p.back()+wide/plan.Scale, p.fore*0.8)
+	return sectionDetail{p.thickened(plan.Scale), plan, times, x1}
+}
+
+func (d *flatDrawing) detailB() {
+	b, at := d.sectionB(), d.layout.details[1]
+	p, plan, times, x1 := b.shape, b.plan, b.times, b.x1
 	profileDrawing{d.sheet, p, plan, p.back() - 2, x1, d.colour, d.in.Book.Resolved.Interleaf.Mode}.draw()
 	half := p.halfThickness() * plan.Scale
 	d.sheet.BreakLine(plan.X(x1), at.Y-half, at.Y+half)

@@ -35,6 +35,10 @@ func planFlat(b book.Book) flatPlan {
 	return p
 }
 
+// spineDrawn is the width of the spine piece at a scale [px/mm], wide enough to
+// see; everything else keeps its place.
+func (p flatPlan) spineDrawn(scale float64) float64 { return max(p.spine, leastPart/scale) }
+
 // inner and fore are a board's edges from the middle.
 func (p flatPlan) inner() float64 { return p.spine/2 + p.joint }
 func (p flatPlan) fore() float64  { return p.inner() + p.board }

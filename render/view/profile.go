@@ -2,7 +2,9 @@ package view
 
 import (
 	"math"
+	"strings"
 
+	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/render/draft"
 )
@@ -281,12 +283,34 @@ func (p profile) halfThickness() float64 {
 // leastPart is the least that a part may be thick on the sheet, px.
 const leastPart = 3.0
 
-// thickened is the profile with spine piece and covering thick enough to see
-// at a scale [px/mm]. They grow outwards: nothing inside them moves.
+// thickened is the profile with every part of the case thick enough to see at
+// a scale [px/mm]. They grow outwards: nothing inside them moves.
 func (p profile) thickened(scale float64) profile {
-	p.spine = max(p.spine, leastPart/scale)
-	p.cloth = max(p.cloth, leastPart/scale)
+	least := leastPart / scale
+	p.board, p.cloth = max(p.board, least), max(p.cloth, least)
+	p.spine, p.spineWidth = max(p.spine, least), max(p.spineWidth, least)
 	return p
+}
+
+// thicker says which parts are drawn thicker than they are, "" for none.
+func (p profile) thicker(drawn profile) string {
+	var parts []string
+	for _, of := range []struct {
+		key     string
+		thicker bool
+	}{
+		{"endon.spine-piece", drawn.spine > p.spine || drawn.spineWidth > p.spineWidth},
+		{"endon.board", drawn.board > p.board},
+		{"endon.covering", drawn.cloth > p.cloth},
+	} {
+		if of.thicker {
+			parts = append(parts, words.Say(of.key))
+		}
+	}
+	if parts == nil {
+		return ""
+	}
+	return words.Say("foot.thickened", words.With{"parts": strings.Join(parts, ", ")})
 }
 
 // JointLength is how long the closed book's covering is drawn between board

@@ -1,6 +1,12 @@
 package view
 
-import "grainwise/assets/words"
+import (
+	"strings"
+
+	"grainwise/assets/words"
+	"grainwise/render/draft"
+	"grainwise/render/scene"
+)
 
 // The fields of the title strip that several drawings share.
 
@@ -21,3 +27,17 @@ func (in Input) coveringLine() string {
 
 // sizesLine is the unit of the figures.
 func (in Input) sizesLine() string { return words.Say("strip.sizes." + in.System.String()) }
+
+// footUp is how far the remarks' baseline stands over the sheet's edge, px.
+const footUp = 12.0
+
+// footAlone says a drawing's remarks where there is no title strip, as many as
+// fit.
+func footAlone(s *draft.Sheet, left float64, remarks []string) {
+	for n := len(remarks); n > 0; n-- {
+		at := draft.P{X: left, Y: s.Height - footUp}
+		if s.Try(at, strings.Join(remarks[:n], noteSpace), draft.SizeLine(), scene.Start, 0) {
+			return
+		}
+	}
+}

@@ -57,6 +57,46 @@ func TestEveryViewOfAnyBook(t *testing.T) {
 	}
 }
 
+// Any design in any frame: no board, spine piece or covering is drawn less than
+// 3 px wide or thick; what a detail shows of them counts as well.
+func TestNoPartIsTooThinToSee(t *testing.T) {
+	const least = 3 - 1e-6
+	for _, v := range view.All() {
+		t.Run(v.ID, func(t *testing.T) {
+			rapid.Check(t, func(t *rapid.T) {
+				in := input(t)
+				s := v.Draw(in)
+				cloth := 0.0 // px, of the cut covering
+				for _, item := range s.Items {
+					switch it := item.(type) {
+					case scene.Face:
+						if side := smallerSide(it); caseParts()[it.Part] && it.Texture != scene.None && side < least {
+							t.Fatalf("%s is %.2f px", it.Part, side)
+						}
+					case scene.Stroke:
+						if it.Part == string(book.PartCovering) {
+							cloth = max(cloth, it.Line.Width/scene.Px)
+						}
+					}
+				}
+				if v.ID == "end-on" && cloth < least {
+					t.Fatalf("the covering is %.2f px", cloth)
+				}
+			})
+		})
+	}
+}
+
+func caseParts() map[string]bool {
+	return map[string]bool{string(book.PartBoard): true, string(book.PartSpine): true, string(book.PartCovering): true}
+}
+
+// smallerSide is the smaller side of a face in its own plane, px.
+func smallerSide(f scene.Face) float64 {
+	b := readBack(f)
+	return min(b.width()*b.scale, b.height()*math.Hypot(f.Plane.V.X, f.Plane.V.Y)/scene.Px)
+}
+
 func finite(item scene.Item) bool {
 	switch it := item.(type) {
 	case scene.Face:
