@@ -126,7 +126,10 @@ func (s *Sheet) figureOn(c Chain, i, row int) bool {
 	if !s.Free(c.Figures[i].Box(at, FigureType(), c.turn())) {
 		return false
 	}
-	if row > 0 {
+	switch {
+	case row == 0 && c.Figures[i].Width(FigureType()) > c.room(i):
+		s.clear(c.Figures[i].Box(at, FigureType(), c.turn()))
+	case row > 0:
 		stem := c.baseline(row) + 2
 		if c.outward() > 0 {
 			stem = c.baseline(row) - 0.76*FigureType().Size - 1
@@ -135,6 +138,11 @@ func (s *Sheet) figureOn(c Chain, i, row int) bool {
 	}
 	s.About("", c.key(i)).Figure(at, c.Figures[i], FigureType(), c.turn())
 	return true
+}
+
+// clear leaves the bare sheet where a figure has no place but across lines.
+func (s *Sheet) clear(b Box) {
+	s.Veil([]P{{X: b.X0, Y: b.Y0}, {X: b.X1, Y: b.Y0}, {X: b.X1, Y: b.Y1}, {X: b.X0, Y: b.Y1}}, s.scene.Ground, 0)
 }
 
 // figureOff finds a figure a place off its own part, and says in which row.

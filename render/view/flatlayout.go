@@ -25,11 +25,11 @@ func (in Input) flatBands(compact bool) bands {
 	case !in.Dimensions:
 		return bands{24, 24, 24, 24}
 	case compact && in.System == measure.Imperial: // fractions are wide: one row more
-		return bands{76, 52, 94, 48}
+		return bands{76, 52, 94, 58}
 	case compact:
-		return bands{76, 52, 76, 48}
+		return bands{76, 52, 76, 58}
 	}
-	return bands{92, 60, 96, 58}
+	return bands{92, 60, 96, 62}
 }
 
 // detailRoom is the width of the column, or the height of the row, that the
