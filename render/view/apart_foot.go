@@ -21,11 +21,16 @@ func (a *apart) drawTitle() {
 	a.sheet.Text(draft.P{X: a.edge(), Y: 62}, words.Say("view.taken-apart"), draft.Title(), scene.Start, 0)
 }
 
-// drawSubtitle says sizes and counts under the title, unless a label stands
-// there: it says the same.
+// subtitleFoot is how far down the subtitle and the air under it reach, px.
+const subtitleFoot = 90.0
+
+// drawSubtitle says sizes and counts under the title, unless a part or a label
+// stands there: the labels say the same.
 func (a *apart) drawSubtitle() {
-	if a.in.Title {
-		a.sheet.Try(draft.P{X: a.edge() + 1, Y: 82}, a.in.subtitle(), draft.SizeLine(), scene.Start, 0)
+	text, t := a.in.subtitle(), draft.SizeLine()
+	at := draft.P{X: a.edge() + 1, Y: 82}
+	if a.in.Title && a.freeBelow(at.X+t.Width(text)+closedClear) >= subtitleFoot {
+		a.sheet.Try(at, text, t, scene.Start, 0)
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/render/draft"
 	"grainwise/render/scene"
 	"grainwise/render/view"
 )
@@ -224,4 +225,46 @@ func TestThumbsShareOneScale(t *testing.T) {
 			}
 		}
 	})
+}
+
+// The title's second line stands on the sheet alone: no part lies under it.
+func TestTheSubtitleIsClearOfTheParts(t *testing.T) {
+	twice(t, func(t *rapid.T) {
+		in := input(t)
+		in.Title = true
+		s := view.TakenApart(in)
+		for i, box := range draft.TextBoxes(s) {
+			if boxed := allTexts(s)[i]; !strings.HasPrefix(boxed, "page ") {
+				continue
+			}
+			for _, item := range s.Items {
+				if f, is := item.(scene.Face); is && f.Part != "" && !f.Bare && under(f, box) {
+					t.Fatalf("%s lies under the subtitle", f.Part)
+				}
+			}
+		}
+	})
+}
+
+// under reports whether a face reaches under a box of px, at its edge or in it.
+func under(f scene.Face, b draft.Box) bool {
+	for _, y := range []float64{b.Y0, (b.Y0 + b.Y1) / 2, b.Y1} {
+		for x := b.X0; x <= b.X1; x += 2 {
+			if f.Outline.Contains(scene.Point{X: x * scene.Px, Y: y * scene.Px}) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// allTexts are a drawing's texts in order.
+func allTexts(s *scene.Scene) []string {
+	var out []string
+	for _, item := range s.Items {
+		if text, is := item.(scene.Text); is {
+			out = append(out, text.String)
+		}
+	}
+	return out
 }

@@ -89,8 +89,8 @@ func (d *endOnDrawing) foot() []string {
 	if every := d.shape.leavesALine(d.layout.spine.plan.Scale); every > 1 {
 		out = append(out, words.Say("endon.foot.leaves", words.With{"count": strconv.Itoa(every)}))
 	}
-	if thicker := d.exact.thicker(d.shape); thicker != "" {
-		out = append(out, thicker)
+	if parts := d.exact.thicker(d.shape); parts != "" {
+		out = append(out, words.Say("endon.foot.thicker", words.With{"parts": parts}))
 	}
 	if d.layout.broken {
 		return append(out, words.Say("endon.foot.broken"))

@@ -43,7 +43,7 @@ func TestEndOnIsThePlan(t *testing.T) {
 
 // thicker is how the remark on a part drawn thicker than it is begins.
 func thicker(part string) string {
-	return strings.TrimSuffix(words.Say("foot.thickened", words.With{"parts": part}), ".")
+	return strings.TrimSuffix(words.Say("endon.foot.thicker", words.With{"parts": part}), ".")
 }
 
 // says reports whether a phrase stands in one of a drawing's texts.

@@ -14,6 +14,9 @@ func LaidFlat(in Input) *scene.Scene {
 	d := flatDrawing{in: in, sheet: s, shape: planFlat(in.Book), colour: draft.PaletteOf(in.Book)}
 	d.layout = in.layFlat(s, d.shape)
 	d.plan = d.layout.plan
+	if len(d.layout.details) > 1 && !d.sectionB().fits() {
+		d.layout.details = d.layout.details[:1]
+	}
 	if in.Title {
 		d.title()
 	} else {
@@ -71,9 +74,8 @@ func (d *flatDrawing) foot() []string {
 		out = append(out, words.Say("flat.foot.wider"))
 	}
 	if len(d.layout.details) > 1 {
-		b := d.sectionB()
-		if thicker := profileOf(d.in.Book).thicker(b.shape); thicker != "" {
-			out = append(out, words.Say("flat.foot.detail", words.With{"remark": thicker}))
+		if parts := profileOf(d.in.Book).thicker(d.sectionB().shape); parts != "" {
+			out = append(out, words.Say("flat.foot.thicker", words.With{"parts": parts}))
 		}
 	}
 	return out

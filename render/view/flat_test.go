@@ -95,3 +95,13 @@ func TestNarrowJointIsSaid(t *testing.T) {
 		}
 	}
 }
+
+// Detail B is left out where even half the drawing's size is too high for its
+// place, beside or under detail A: a book of 40 sections of 12 folios.
+func TestDetailOfAThickBookIsLeftOut(t *testing.T) {
+	in := demo(t, "sections.count", "40", "sections.folios", "12")
+	in.Width, in.Height = 2400, 700
+	if found := texts(view.LaidFlat(in)); found["A"] != 2 || found["B"] != 0 {
+		t.Errorf("A %d times, B %d times", found["A"], found["B"])
+	}
+}

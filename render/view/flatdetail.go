@@ -168,12 +168,21 @@ type sectionDetail struct {
 	x1    float64 // where it is broken off, mm
 }
 
+// sectionHigh is how high detail B is made, px.
+const sectionHigh = 126.0
+
+// fits reports whether a detail keeps to its place: at half the drawing's size
+// a very thick book may not. What had to be thickened may reach a little past.
+func (b sectionDetail) fits() bool {
+	return 2*b.shape.halfThickness()*b.plan.Scale <= sectionHigh+4*leastPart
+}
+
 // sectionB places detail B: the closed book across the spine, from the same
 // shape as the end-on drawing.
 func (d *flatDrawing) sectionB() sectionDetail {
 	p := profileOf(d.in.Book)
 	at := d.layout.details[1]
-	const wide, high = 176.0, 126.0
+	const wide, high = 176.0, sectionHigh
 	x1 := max(p.setBack+12, p.pleat+6, 18)
 	scale := min(wide/(x1-p.back()), high/(2*p.halfThickness()))
 	times := max(math.Floor(2*scale/d.plan.Scale)/2, 0.5)

@@ -292,7 +292,7 @@ func (p profile) thickened(scale float64) profile {
 	return p
 }
 
-// thicker says which parts are drawn thicker than they are, "" for none.
+// thicker names the parts that are drawn thicker than they are, "" for none.
 func (p profile) thicker(drawn profile) string {
 	var parts []string
 	for _, of := range []struct {
@@ -307,10 +307,7 @@ func (p profile) thicker(drawn profile) string {
 			parts = append(parts, words.Say(of.key))
 		}
 	}
-	if parts == nil {
-		return ""
-	}
-	return words.Say("foot.thickened", words.With{"parts": strings.Join(parts, ", ")})
+	return strings.Join(parts, ", ")
 }
 
 // JointLength is how long the closed book's covering is drawn between board
