@@ -7,6 +7,7 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/check"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
 )
@@ -17,6 +18,16 @@ type endOnLabel struct {
 	long, short string
 	at          draft.P // px
 	stop        bool
+	mark        check.Level // of the part, after its name
+}
+
+// width is what a label takes with its mark, px.
+func (l endOnLabel) width() float64 { return draft.SizeLine().Width(l.long) + markRoom(l.mark) }
+
+// marked is a part's own label: the one that its worst level stands beside.
+func (l endOnLabel) marked(level check.Level) endOnLabel {
+	l.mark = level
+	return l
 }
 
 // labels sets one row of words above the drawing, each with a leader: in full
@@ -48,7 +59,7 @@ const rowAir = 18.0
 func rowWidth(labels []endOnLabel) float64 {
 	sum := 0.0
 	for _, l := range labels {
-		sum += draft.SizeLine().Width(l.long) + rowAir
+		sum += l.width() + rowAir
 	}
 	return sum
 }
@@ -69,7 +80,8 @@ func (d *endOnDrawing) setLabels(labels []endOnLabel) {
 		if l.stop {
 			colour = t.In(draft.Stop)
 		}
-		if s.Try(draft.P{X: xs[i], Y: y}, l.long, colour, scene.Middle, 0) {
+		if s.Try(draft.P{X: xs[i] - markRoom(l.mark)/2, Y: y}, l.long, colour, scene.Middle, 0) {
+			s.Level(draft.P{X: xs[i] + (l.width()-draft.LevelSize)/2, Y: y - markUp}, l.mark)
 			s.Leader(l.at, draft.P{X: xs[i], Y: y + 16}, draft.P{X: xs[i], Y: y + 6})
 		}
 	}
@@ -105,7 +117,7 @@ func (d *endOnDrawing) centresInOrder(labels []endOnLabel) []float64 {
 	boxes := make([]draft.Label, len(labels))
 	last := 0.0
 	for i, l := range labels {
-		half := (draft.SizeLine().Width(l.long) + rowAir) / 2
+		half := (l.width() + rowAir) / 2
 		last = max(last, l.at.X) // never before its left neighbour
 		boxes[i] = draft.Label{Anchor: last, Above: half, Below: half}
 	}
@@ -119,23 +131,24 @@ func (d *endOnDrawing) wanted() []endOnLabel {
 	spine, fore := d.layout.spine, d.layout.fore
 	n := p.sections
 	low, high := p.band(n-1, spine.x1)
-	joint := endOnLabel{book.PartJoint, words.Say("endon.joint"), words.Say("endon.joint"), d.on(spine, p.jointMiddle()), false}
+	joint := endOnLabel{book.PartJoint, words.Say("endon.joint"), words.Say("endon.joint"), d.on(spine, p.jointMiddle()), false, d.in.Marks.of(book.PartJoint)}
 	if !p.closes {
 		joint.long, joint.short, joint.stop = words.Say("endon.too-narrow"), words.Say("endon.too-narrow"), true
 	}
 	labels := []endOnLabel{
 		joint,
-		d.label(book.PartBoard, "endon.board", spine, draft.P{X: p.setBack + 0.35*(min(spine.x1, p.setBack+30)-p.setBack), Y: p.boardIn(p.setBack) + 0.5*p.board}),
-		d.label(book.PartSpine, "endon.spine-piece", spine, draft.P{X: -p.spine / 2, Y: p.spineWidth/2 - min(0.14*p.spineWidth, 3)}),
+		d.label(book.PartBoard, "endon.board", spine, draft.P{X: p.setBack + 0.35*(min(spine.x1, p.setBack+30)-p.setBack), Y: p.boardIn(p.setBack) + 0.5*p.board}).marked(d.in.Marks.of(book.PartBoard)),
+		d.label(book.PartSpine, "endon.spine-piece", spine, draft.P{X: -p.spine / 2, Y: p.spineWidth/2 - min(0.14*p.spineWidth, 3)}).marked(d.in.Marks.of(book.PartSpine)),
 		d.free(spine),
 		{book.PartFolio, words.Say("endon.section", words.With{"folios": strconv.Itoa(p.leaves / 2)}), words.Say("endon.section.short"),
-			d.on(spine, draft.P{X: min(spine.x1-3, p.setBack+36, p.width*0.4), Y: (low + high) / 2}), false},
+			d.on(spine, draft.P{X: min(spine.x1-3, p.setBack+36, p.width*0.4), Y: (low + high) / 2}), false,
+			d.in.Marks.of(spokenOf(book.PartFolio)...)},
 		d.label(book.PartBlock, "endon.square", fore, draft.P{X: (p.width + p.fore) / 2, Y: p.foreHalf - min(0.6*p.foreHalf, 4)}),
 		d.label(book.PartCovering, "endon.turn-in", fore, draft.P{X: p.fore - 0.45*max(p.turnIn, 0), Y: p.boardIn(p.fore) - p.cloth/2}),
-		d.label(book.PartLiner, "endon.leaf", fore, draft.P{X: max(p.leafFore-max(p.turnIn, 4), fore.x0+1.5), Y: p.blockTop(p.leafFore) - p.liner/2}),
+		d.label(book.PartLiner, "endon.leaf", fore, draft.P{X: max(p.leafFore-max(p.turnIn, 4), fore.x0+1.5), Y: p.blockTop(p.leafFore) - p.liner/2}).marked(d.in.Marks.of(book.PartLiner)),
 	}
 	cloth := max(p.setBack, fore.x0) + 0.25*(p.fore-max(p.setBack, fore.x0))
-	labels = append(labels, d.label(book.PartCovering, "endon.covering", fore, draft.P{X: cloth, Y: p.boardOut(cloth) + p.cloth/2}))
+	labels = append(labels, d.label(book.PartCovering, "endon.covering", fore, draft.P{X: cloth, Y: p.boardOut(cloth) + p.cloth/2}).marked(d.in.Marks.of(book.PartCovering)))
 	if n > 1 && p.pleat > 0 {
 		low, _ := p.band(n-1, p.pleat)
 		_, under := p.band(n-2, p.pleat)
@@ -164,7 +177,7 @@ func (d *endOnDrawing) label(part book.PartID, key string, w profileWindow, at d
 	if !ok {
 		short = words.Say(key)
 	}
-	return endOnLabel{part, words.Say(key), short, d.on(w, at), false}
+	return endOnLabel{part, words.Say(key), short, d.on(w, at), false, ""}
 }
 
 // on is a point of the cross-section on the sheet, kept inside its window.

@@ -3,6 +3,7 @@ package view
 import (
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
@@ -31,10 +32,13 @@ func (d *flatDrawing) boardNames() {
 		at.Y += 6 - 8.5*float64(len(lines)-1)
 		for i, line := range lines {
 			t := draft.Word().At(12)
+			mark := check.Level("")
 			if i == 0 {
-				t = draft.Name()
+				t, mark = draft.Name(), d.in.Marks.of(book.PartBoard)
 			}
-			if d.centred(d.sheet.About(book.PartBoard, ""), at, line, t, p.board*d.plan.Scale-24) {
+			s := d.sheet.About(book.PartBoard, "")
+			if d.centred(s, at, line, t, p.board*d.plan.Scale-24-2*markRoom(mark)) {
+				s.Level(draft.P{X: at.X + t.Width(line)/2 + markRoom(mark) - draft.LevelSize/2, Y: at.Y - markUp}, mark)
 				at.Y += 17
 			}
 		}
@@ -56,7 +60,9 @@ func (d *flatDrawing) spineName() {
 	at := d.plan.At(0, p.height*0.5)
 	if wide >= 26 && draft.Name().At(15).Width(name) < 0.5*p.height*d.plan.Scale {
 		at.X -= min(wide/4-4, 6)
-		s.Try(at, name, draft.Name().At(15), scene.Middle, 1)
+		if s.Try(at, name, draft.Name().At(15), scene.Middle, 1) {
+			s.Level(draft.P{X: at.X - markUp, Y: at.Y - draft.Name().At(15).Width(name)/2 - markGap - draft.LevelSize/2}, d.in.Marks.of(book.PartSpine, book.PartJoint))
+		}
 	}
 }
 

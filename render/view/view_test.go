@@ -229,6 +229,39 @@ func TestMarksOfAStop(t *testing.T) {
 	}
 }
 
+// In every drawing a stop stands beside the part's name, on each of the boards
+// where both are named; without marks there is no red.
+func TestEveryViewMarksItsParts(t *testing.T) {
+	want := map[string]map[book.PartID]int{
+		"taken-apart": {book.PartFolio: 1, book.PartLiner: 1, book.PartSpine: 1, book.PartBoard: 1, book.PartCovering: 1},
+		"laid-flat":   {book.PartSpine: 1, book.PartBoard: 2},
+		"end-on":      {book.PartFolio: 1, book.PartLiner: 1, book.PartSpine: 1, book.PartBoard: 1, book.PartCovering: 1, book.PartJoint: 1},
+	}
+	for _, v := range view.All() {
+		in := demo(t)
+		for part, n := range want[v.ID] {
+			in.Marks = nil
+			if got := redFaces(v.Draw(in)); got != 0 {
+				t.Errorf("%s: %d red shapes without a mark", v.ID, got)
+			}
+			in.Marks = view.Marks{part: check.Stop}
+			if got := redFaces(v.Draw(in)); got != n {
+				t.Errorf("%s: %d red shapes beside %s, want %d", v.ID, got, part, n)
+			}
+		}
+	}
+}
+
+func redFaces(s *scene.Scene) int {
+	n := 0
+	for _, item := range s.Items {
+		if f, is := item.(scene.Face); is && f.Fill == draft.Stop {
+			n++
+		}
+	}
+	return n
+}
+
 func TestMarksKeepTheWorst(t *testing.T) {
 	marks := view.MarksOf([]check.Finding{
 		{Part: book.PartFolio, Level: check.Note}, {Part: book.PartFolio, Level: check.Stop}, {Part: book.PartBoard, Level: check.Check},
