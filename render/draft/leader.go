@@ -13,12 +13,6 @@ func (s *Sheet) Anchor(at P) {
 	s.Face(Circle(at, 1.7), Ink, scene.None, scene.Plane{})
 }
 
-// Diamond anchors what moves: a shape, not only a colour.
-func (s *Sheet) Diamond(at P) {
-	s.Face(diamond(at, 4.6), Ground, scene.None, scene.Plane{})
-	s.Face(diamond(at, 3.4), Accent, scene.None, scene.Plane{})
-}
-
 // Leader runs through the places to a label; the first is its anchor dot.
 func (s *Sheet) Leader(through ...P) {
 	s.Line(LeaderLine(), through...)
@@ -36,8 +30,4 @@ func Arc(at P, r, from, to float64, steps int) []P {
 		out = append(out, P{X: at.X + r*cos, Y: at.Y - r*sin})
 	}
 	return out
-}
-
-func diamond(at P, r float64) []P {
-	return []P{{X: at.X - r, Y: at.Y}, {X: at.X, Y: at.Y - r}, {X: at.X + r, Y: at.Y}, {X: at.X, Y: at.Y + r}}
 }

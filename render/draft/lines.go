@@ -86,18 +86,8 @@ func RuleLine() scene.Line { return line(1, Ink2) }
 // StopLine marks what stops the maker.
 func StopLine() scene.Line { return haloed(line(1.5, Stop), 2.8) }
 
-// MovingLine is the edge that changes now, over a halo of the sheet.
-func MovingLine() scene.Line { return haloed(line(1.5, Accent), 2.8) }
-
 // ChosenLine outlines the part that is chosen.
 func ChosenLine() scene.Line { return haloed(line(1.6, Accent), 3.6) }
-
-// GhostLine is where something was before the change.
-func GhostLine() scene.Line {
-	l := line(0.8, Accent, 3.2, 2.6)
-	l.Alpha = 0.85
-	return l
-}
 
 func haloed(l scene.Line, width float64) scene.Line {
 	l.Halo, l.Under = width*scene.Px, Ground

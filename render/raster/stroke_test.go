@@ -35,6 +35,21 @@ func TestLineInksLengthTimesWidth(t *testing.T) {
 	})
 }
 
+// A level or upright line whose sides lie on gg's 1/64 px inks its length times
+// its width exactly, but for the pixels' 255 steps: what the slanted ones lack
+// is gg's cutting to 1/64 px (its fixp) and nothing of ours.
+func TestStraightLinesInkExactly(t *testing.T) {
+	for _, width := range []float64{0.25, 0.5, 1, 1.5, 2.25} {
+		for _, end := range []scene.Point{{X: 90, Y: 20}, {X: 10, Y: 100}} {
+			im := paint(blank(110, 110, stroke(scene.Line{Width: width}, scene.Point{X: 10, Y: 20}, end)), View{Scale: 1}, 110, 110)
+			const length = 80
+			if got := darkness(im); math.Abs(got-length*width) > length*2/255.0 {
+				t.Errorf("%v wide to %v: inks %.2f px, want %v", width, end, got, length*width)
+			}
+		}
+	}
+}
+
 // Of a pattern 4 on, 2.5 off, 4/6.5 is inked; the fine one keeps its share too.
 func TestDashInksItsShare(t *testing.T) {
 	for _, c := range []struct {

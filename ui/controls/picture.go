@@ -39,14 +39,11 @@ func (p *pictured) Set(title, caption, corner string) {
 // Title is the name on show.
 func (p *pictured) Title() string { return p.title }
 
-// SetPicture shows another picture; give it the pixels of PictureSize.
+// SetPicture shows another picture.
 func (p *pictured) SetPicture(picture image.Image) {
 	p.picture.Image = picture
 	p.picture.Refresh()
 }
-
-// PictureSize is the room for the picture.
-func (p *pictured) PictureSize() fyne.Size { return p.picture.Size() }
 
 // paintAs fits name and caption into two widths.
 func (p *pictured) paintAs(nameRoom, captionRoom float32) {

@@ -177,14 +177,6 @@ func (r *Row) SetOptions(options []string) {
 	r.Choice.Set(options, r.state.Choice, r.state.Origin == Auto)
 }
 
-// SetLabel renames the row.
-func (r *Row) SetLabel(label string) {
-	if r.label != label {
-		r.label = label
-		r.Refresh()
-	}
-}
-
 // Label is the row's name in full.
 func (r *Row) Label() string { return r.label }
 
