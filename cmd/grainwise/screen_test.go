@@ -123,13 +123,17 @@ func (p *program) do(words ...string) string {
 	return out
 }
 
-// resize gives the window a size and waits until it has it.
+// resize gives the window a size and waits until it has it. It asks again while
+// it waits: a window that has only just come up may take its own first size
+// after ours, and the toolkit may lose one of two close upon each other.
 func (p *program) resize(width, height int) {
 	p.t.Helper()
+	p.rest()
 	p.do("windowactivate", "--sync", p.window)
 	p.do("windowmove", p.window, "20", "40")
-	p.do("windowsize", p.window, fmt.Sprint(width), fmt.Sprint(height))
-	p.await("the window's size", func() bool {
+	p.await(fmt.Sprintf("the window's size %d × %d", width, height), func() bool {
+		p.do("windowsize", p.window, fmt.Sprint(width), fmt.Sprint(height))
+		time.Sleep(300 * time.Millisecond)
 		size := p.shot("")
 		return size.Dx() == width && size.Dy() == height
 	})
