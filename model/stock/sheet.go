@@ -57,6 +57,7 @@ type Yield struct {
 	Along  int // pieces in a row along the sheet's length
 	Across int // rows across its width
 	Total  int
+	Lying  bool // the pieces' height runs across the sheet's length
 }
 
 // Yield returns how many pieces of height × width the sheet gives when the
@@ -64,6 +65,7 @@ type Yield struct {
 // is untested counts as long; one without grain takes the better way.
 func (s Sheet) Yield(height, width measure.Length, turned bool) Yield {
 	upright, lying := s.grid(height, width), s.grid(width, height)
+	lying.Lying = true
 	switch {
 	case s.Grain == None && lying.Total > upright.Total:
 		return lying

@@ -38,7 +38,7 @@ func TestYieldsOfTheDemo(t *testing.T) {
 
 func TestGrainDecidesTheOrientation(t *testing.T) {
 	height, width := measure.MM(210), measure.MM(300)
-	upright, lying := Yield{4, 2, 8}, Yield{3, 3, 9}
+	upright, lying := Yield{4, 2, 8, false}, Yield{3, 3, 9, true}
 	for _, c := range []struct {
 		grain  Grain
 		turned bool
@@ -63,7 +63,7 @@ func TestUsableSheet(t *testing.T) {
 		t.Errorf("%v", got)
 	}
 	// Three parallel cuts: four equal strips of 7 1/4 in.
-	if got := s.Yield(measure.Inches(7.25), 22*measure.Inch, false); got != (Yield{4, 1, 4}) {
+	if got := s.Yield(measure.Inches(7.25), 22*measure.Inch, false); got != (Yield{4, 1, 4, false}) {
 		t.Errorf("%+v", got)
 	}
 }
