@@ -132,6 +132,7 @@ func (w *Window) showStrip() {
 	text := controls.NewLabel(controls.PlainLabel, words.Say("first.text"))
 	bar := controls.Across(8, controls.Gap(4, 1), text, controls.Gap(2, 1),
 		controls.NewButton(controls.Solid, words.Say("first.formats"), w.openGallery),
+		controls.NewButton(controls.Framed, words.Say("first.paper"), w.openFromSheet),
 		controls.NewButton(controls.Framed, words.Say("first.sizes"), w.newBook),
 		controls.Spring(),
 		controls.NewButton(controls.Plain, words.Say("sheet.close"), w.closeStrip))

@@ -118,6 +118,7 @@ func (m *menu) book() *fyne.Menu {
 	w := m.window
 	return fyne.NewMenu(words.Say("menu.book"),
 		m.item("formats", w.openGallery, ctrl(fyne.KeyF)),
+		m.item("fromPaper", w.openFromSheet),
 		m.item("keep", w.keepFavourite, ctrl(fyne.KeyF, fyne.KeyModifierShift)))
 }
 

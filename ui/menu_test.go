@@ -31,6 +31,7 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"Inches":                 unit,
 		"Favourite formats…":     sheetsOpen,
 		"Keep as favourite…":     sheetsOpen,
+		"Sizes from my paper…":   sheetsOpen,
 		"Keys":                   sheetsOpen,
 		"About":                  sheetsOpen,
 	}

@@ -122,7 +122,7 @@ func (r *parameter) show(level look.Level, chosen bool) {
 	}
 	state.AutoText = r.tip(state.Origin)
 	if wide(r.Param) {
-		state.Remark = foliosASheet(b)
+		state.Remark = r.yieldWords(b, v)
 		r.row.Ruler.SetBars(r.yieldBars(b, v))
 	}
 	if r.row.Choice != nil {
@@ -131,13 +131,6 @@ func (r *parameter) show(level look.Level, chosen bool) {
 		state.Slider = r.slider(b, v)
 	}
 	r.row.SetState(state)
-}
-
-func foliosASheet(b book.Book) string {
-	if b.Use.FoliosASheet == 1 {
-		return words.Say("row.oneFolio")
-	}
-	return words.Say("row.folios", words.With{"count": b.Use.FoliosASheet})
 }
 
 // origin is where the value in force comes from.

@@ -3,6 +3,7 @@ package ui
 import (
 	"strconv"
 
+	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/measure"
 	"grainwise/ui/controls"
@@ -27,6 +28,24 @@ func (r *parameter) yieldBars(b book.Book, v book.Value) []controls.Bar {
 		from = s.Largest + measure.Nanometre
 	}
 	return bars
+}
+
+// yieldWords says how many folios a sheet gives, and how far the page can grow
+// before it gives fewer: "8 folios a sheet, room to 248".
+func (r *parameter) yieldWords(b book.Book, v book.Value) string {
+	folios := words.Say("row.folios", words.With{"count": b.Use.FoliosASheet})
+	if b.Use.FoliosASheet == 1 {
+		folios = words.Say("row.oneFolio")
+	}
+	width, height, ok := b.RoomToGrow()
+	room := height
+	if r.Key == "page.width" {
+		room = width
+	}
+	if !ok || room <= v.Length {
+		return folios
+	}
+	return words.Say("row.room", words.With{"count": b.Use.FoliosASheet, "size": r.Number(book.LengthValue(room), r.style())})
 }
 
 // stepLength is the slider's step in the unit shown.
