@@ -162,20 +162,34 @@ func draftName(path string) string {
 
 // sweep removes drafts of this file that processes no longer running have left.
 func sweep(path string) {
-	folder := filepath.Dir(path)
+	sweepFolder(filepath.Dir(path), func(name string) bool { return name == filepath.Base(path) })
+}
+
+// sweepFolder does so for every file of a name that is meant.
+func sweepFolder(folder string, meant func(name string) bool) {
 	entries, err := os.ReadDir(folder)
 	if err != nil {
 		return
 	}
 	for _, e := range entries {
-		rest, ours := strings.CutPrefix(e.Name(), "."+filepath.Base(path)+".")
-		rest, draft := strings.CutSuffix(rest, draftEnding)
-		number, _, numbered := strings.Cut(rest, "-")
-		pid, err := strconv.Atoi(number)
-		if ours && draft && numbered && err == nil && !running(pid) {
+		name, pid, draft := draftOf(e.Name())
+		if draft && meant(name) && !running(pid) {
 			os.Remove(filepath.Join(folder, e.Name()))
 		}
 	}
+}
+
+// draftOf reads a name as draftName has made it.
+func draftOf(draft string) (name string, pid int, ok bool) {
+	rest, hidden := strings.CutPrefix(draft, ".")
+	rest, ending := strings.CutSuffix(rest, draftEnding)
+	dot := strings.LastIndexByte(rest, '.')
+	if !hidden || !ending || dot < 0 {
+		return "", 0, false
+	}
+	number, _, numbered := strings.Cut(rest[dot+1:], "-")
+	pid, err := strconv.Atoi(number)
+	return rest[:dot], pid, numbered && err == nil
 }
 
 // running tells whether a process is there.

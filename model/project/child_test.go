@@ -26,8 +26,8 @@ func child(t *testing.T, task, file string) *exec.Cmd {
 func runChild(child string) int {
 	task, file, _ := strings.Cut(child, " ")
 	switch task {
-	case "loop":
-		return saveOn(file)
+	case "keep":
+		return keepOn(file)
 	case "full":
 		// A file may grow no further than this: the disk is full there.
 		signal.Ignore(syscall.SIGXFSZ)
@@ -46,20 +46,6 @@ func runChild(child string) int {
 		return 2
 	}
 	return 0
-}
-
-// saveOn saves without end, one version after the one it finds, and prints a
-// line once the first is saved.
-func saveOn(file string) int {
-	found, err := Open(file)
-	for copies := found.Decisions.Design.Copies; err == nil; {
-		copies = copies%5000 + 1
-		if err = Save(file, version(copies)); err == nil && copies == found.Decisions.Design.Copies+1 {
-			fmt.Println("saved")
-		}
-	}
-	fmt.Println(err)
-	return 1
 }
 
 // version is a project that tells by its copies, its name and its notes which

@@ -11,48 +11,7 @@ import (
 	"strings"
 	"syscall"
 	"testing"
-	"time"
 )
-
-// A program that saves without end is killed sixty times, later and later after
-// its first save: the file is always one that it saved, each time a later one,
-// and the next save leaves no litter.
-func TestKilledWhileSaving(t *testing.T) {
-	file := filepath.Join(t.TempDir(), "book.json")
-	if err := Save(file, version(1)); err != nil {
-		t.Fatal(err)
-	}
-	seen := map[int]bool{}
-	for i := range 60 {
-		command := child(t, "loop", file)
-		saved, err := command.StdoutPipe()
-		if err == nil {
-			err = command.Start()
-		}
-		if err != nil {
-			t.Fatal(err)
-		}
-		if _, err := io.ReadFull(saved, make([]byte, len("saved\n"))); err != nil {
-			t.Fatal(err)
-		}
-		time.Sleep(time.Duration(i) * 1371 * time.Microsecond)
-		if err := command.Process.Kill(); err != nil {
-			t.Fatal(err)
-		}
-		var killed *exec.ExitError
-		if err := command.Wait(); !errors.As(err, &killed) || killed.ExitCode() != -1 {
-			t.Fatalf("the program ended by itself: %v", err)
-		}
-		seen[whole(t, file)] = true
-	}
-	if len(seen) != 60 {
-		t.Errorf("%d versions seen in 60 kills: one was lost", len(seen))
-	}
-	if err := Save(file, version(7)); err != nil || whole(t, file) != 7 {
-		t.Errorf("saving afterwards: %v", err)
-	}
-	onlyFile(t, file)
-}
 
 func TestDraftsOfDeadProgramsAreSwept(t *testing.T) {
 	file := filepath.Join(t.TempDir(), "book.json")
