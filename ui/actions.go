@@ -148,8 +148,6 @@ func (w *Window) closeStrip() {
 	}
 }
 
-func (w *Window) showKeys() { w.tell(words.Say("keys.title"), words.Say("keys.text")) }
-
 func (w *Window) showAbout() {
 	w.tell(words.Say("window.name"), words.Say("about.text", words.With{"version": w.app.Metadata().Version}))
 }

@@ -11,22 +11,8 @@ func (w *Window) typedKey(key *fyne.KeyEvent) {
 	if key.Name == fyne.KeyEscape && w.escape() {
 		return
 	}
-	if w.busy() {
-		return
-	}
-	step := 1
-	if shiftHeld() {
-		step = -1
-	}
-	switch key.Name {
-	case fyne.KeyF6:
-		w.nextArea(step)
-	case fyne.KeyF8:
-		w.findings.step(step)
-	case fyne.KeyPlus, fyne.KeyEqual:
-		w.middle.pane.Zoom(zoomStep)
-	case fyne.KeyMinus:
-		w.middle.pane.Zoom(1 / zoomStep)
+	if c, known := typed(key.Name, shiftHeld()); known {
+		w.run(c)
 	}
 }
 

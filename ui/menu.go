@@ -4,8 +4,6 @@ import (
 	"path/filepath"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/driver/desktop"
-
 	"grainwise/assets/words"
 	"grainwise/model/measure"
 )
@@ -17,6 +15,7 @@ type menu struct {
 	undo, redo, back    *fyne.MenuItem
 	views               []*fyne.MenuItem
 	dimensions, grain   *fyne.MenuItem
+	inWords             *fyne.MenuItem
 	millimetres, inches *fyne.MenuItem
 	recent              *fyne.MenuItem
 	recentFiles         []string
@@ -28,6 +27,7 @@ type menuState struct {
 	undo, redo, back  bool
 	view              int
 	dimensions, grain bool
+	inWords           bool
 	system            measure.System
 }
 
@@ -39,64 +39,51 @@ func newMenu(w *Window) *menu {
 }
 
 // item is a menu item that does nothing while a sheet wants an answer first.
-func (m *menu) item(key string, do func(), keys ...fyne.Shortcut) *fyne.MenuItem {
-	item := fyne.NewMenuItem(words.Say("menu."+key), func() {
+func (m *menu) item(key string, do func()) *fyne.MenuItem {
+	return fyne.NewMenuItem(words.Say("menu."+key), func() {
 		if !m.window.busy() {
 			do()
 		}
 	})
-	if len(keys) > 0 {
-		item.Shortcut = keys[0]
-	}
+}
+
+// command is an item for a row of the table of keys, which says what it does.
+func (m *menu) command(id string) *fyne.MenuItem {
+	c, _ := commandOf(id)
+	item := fyne.NewMenuItem(words.Say("menu."+id), func() { m.window.run(c) })
+	item.Shortcut = c.keys[0].shortcut()
 	return item
 }
 
-// ctrl is a key with Ctrl, or Cmd on a Mac; more adds Shift and the like.
-func ctrl(key fyne.KeyName, more ...fyne.KeyModifier) fyne.Shortcut {
-	modifier := fyne.KeyModifierShortcutDefault
-	for _, m := range more {
-		modifier |= m
-	}
-	return &desktop.CustomShortcut{KeyName: key, Modifier: modifier}
-}
-
 func (m *menu) file() *fyne.Menu {
-	w := m.window
 	m.recent = fyne.NewMenuItem(words.Say("menu.recent"), nil)
 	m.recent.ChildMenu = fyne.NewMenu("")
-	quit := m.item("quit", w.Quit, ctrl(fyne.KeyQ))
+	quit := m.command("quit")
 	quit.IsQuit = true
 	return fyne.NewMenu(words.Say("menu.file"),
-		m.item("new", w.newBook, ctrl(fyne.KeyN)),
-		m.item("open", w.open, ctrl(fyne.KeyO)),
+		m.command("new"),
+		m.command("open"),
 		m.recent,
 		fyne.NewMenuItemSeparator(),
-		m.item("save", w.save, ctrl(fyne.KeyS)),
-		m.item("saveAs", w.saveAs, ctrl(fyne.KeyS, fyne.KeyModifierShift)),
+		m.command("save"),
+		m.command("saveAs"),
 		fyne.NewMenuItemSeparator(),
 		quit)
 }
 
 func (m *menu) edit() *fyne.Menu {
-	w := m.window
-	m.undo = fyne.NewMenuItem(words.Say("menu.undo"), w.undo)
-	m.undo.Shortcut = &fyne.ShortcutUndo{}
-	m.redo = fyne.NewMenuItem(words.Say("menu.redo"), w.redo)
-	m.redo.Shortcut = &fyne.ShortcutRedo{}
-	m.back = m.item("back", w.giveBack)
+	m.undo, m.redo = m.command("undo"), m.command("redo")
+	m.back = m.item("back", m.window.giveBack)
 	return fyne.NewMenu(words.Say("menu.edit"), m.undo, m.redo, fyne.NewMenuItemSeparator(), m.back)
 }
-
-// viewKeys are the figures that turn to the views.
-var viewKeys = [...]fyne.KeyName{fyne.Key1, fyne.Key2, fyne.Key3, fyne.Key4, fyne.Key5}
 
 func (m *menu) view() *fyne.Menu {
 	w, d := m.window, m.window.middle
 	var items []*fyne.MenuItem
 	for i, v := range d.views {
 		item := fyne.NewMenuItem(v.Label(), func() { d.turnTo(i) })
-		if i < len(viewKeys) {
-			item.Shortcut = ctrl(viewKeys[i])
+		if c, has := commandOf("view." + v.ID); has {
+			item.Shortcut = c.keys[0].shortcut()
 		}
 		items = append(items, item)
 		m.views = append(m.views, item)
@@ -105,25 +92,20 @@ func (m *menu) view() *fyne.Menu {
 	m.grain = m.item("grain", d.toggleGrain)
 	m.millimetres = m.item("millimetres", func() { w.setUnit(measure.Metric) })
 	m.inches = m.item("inches", func() { w.setUnit(measure.Imperial) })
-	items = append(items, fyne.NewMenuItemSeparator(),
-		m.item("fit", d.pane.Fit, ctrl(fyne.Key0)),
-		m.item("zoomIn", func() { d.pane.Zoom(zoomStep) }, ctrl(fyne.KeyEqual)),
-		m.item("zoomOut", func() { d.pane.Zoom(1 / zoomStep) }, ctrl(fyne.KeyMinus)),
+	m.inWords = m.command("words")
+	items = append(items, m.inWords, fyne.NewMenuItemSeparator(),
+		m.command("fit"), m.command("zoomIn"), m.command("zoomOut"),
 		fyne.NewMenuItemSeparator(), m.dimensions, m.grain,
 		fyne.NewMenuItemSeparator(), m.millimetres, m.inches)
 	return fyne.NewMenu(words.Say("menu.view"), items...)
 }
 
 func (m *menu) book() *fyne.Menu {
-	w := m.window
-	return fyne.NewMenu(words.Say("menu.book"),
-		m.item("formats", w.openGallery, ctrl(fyne.KeyF)),
-		m.item("fromPaper", w.openFromSheet),
-		m.item("keep", w.keepFavourite, ctrl(fyne.KeyF, fyne.KeyModifierShift)))
+	return fyne.NewMenu(words.Say("menu.book"), m.command("formats"), m.item("fromPaper", m.window.openFromSheet), m.command("keep"))
 }
 
 func (m *menu) help() *fyne.Menu {
-	return fyne.NewMenu(words.Say("menu.help"), m.item("keys", m.window.showKeys), m.item("about", m.window.showAbout))
+	return fyne.NewMenu(words.Say("menu.help"), m.command("keys"), m.item("about", m.window.showAbout))
 }
 
 // show brings the items up to date; the menu is drawn anew only if one differs.
@@ -137,7 +119,7 @@ func (m *menu) show() {
 	for i, item := range m.views {
 		item.Checked = i == now.view
 	}
-	m.dimensions.Checked, m.grain.Checked = now.dimensions, now.grain
+	m.dimensions.Checked, m.grain.Checked, m.inWords.Checked = now.dimensions, now.grain, now.inWords
 	m.millimetres.Checked, m.inches.Checked = now.system == measure.Metric, now.system == measure.Imperial
 	m.main.Refresh()
 }
@@ -147,7 +129,7 @@ func (m *menu) now() menuState {
 	undo, redo := w.session.Steps()
 	return menuState{
 		undo: undo != "", redo: redo != "", back: w.canGiveBack(),
-		view: w.middle.at, dimensions: w.middle.showDims, grain: w.middle.showGrain,
+		view: w.middle.at, dimensions: w.middle.showDims, grain: w.middle.showGrain, inWords: w.middle.showWords,
 		system: w.session.System(),
 	}
 }

@@ -27,6 +27,7 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"End on":                 drawing,
 		"Dimensions":             drawing,
 		"Grain":                  drawing,
+		"The drawing in words":   drawing,
 		"Millimetres":            unit,
 		"Inches":                 unit,
 		"Favourite formats…":     sheetsOpen,

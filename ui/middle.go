@@ -21,6 +21,8 @@ type middle struct {
 	tabs       *controls.Segment
 	dimensions *controls.Chip
 	grain      *controls.Chip
+	wordsChip  *controls.Chip
+	reader     *controls.Reader // the drawing in words, over it
 	strip      *fyne.Container
 	box        *fyne.Container
 
@@ -29,6 +31,7 @@ type middle struct {
 	chosen, under book.PartID
 	showDims      bool
 	showGrain     bool
+	showWords     bool
 
 	turned func() // told when view, dimensions or grain have been changed
 }
@@ -41,6 +44,8 @@ func newMiddle(s *session.Session, tips *controls.Tips) *middle {
 	m.pane = m.stage.Pane
 	m.dimensions = controls.NewIconToggle(look.IconDimensions, tips, words.Say("drawing.dimensions"), m.toggleDimensions)
 	m.grain = controls.NewIconToggle(look.IconGrain, tips, words.Say("drawing.grain"), m.toggleGrain)
+	m.reader = controls.NewReader()
+	m.stage.Cover(m.reader)
 	m.strip = controls.Down(0)
 	m.strip.Hide()
 	m.box = controls.Around(controls.Down(0, m.bar(tips), controls.NewHairline(), m.strip), nil, nil, nil, m.stage.Object)
@@ -57,7 +62,9 @@ func (m *middle) bar(tips *controls.Tips) fyne.CanvasObject {
 	plus := controls.NewIconToggle(look.IconPlus, tips, words.Say("drawing.in"), func() { m.pane.Zoom(zoomStep) })
 	fit := controls.NewIconWord(look.IconFit, words.Say("drawing.fit"), m.pane.Fit)
 	fit.SetTip(tips, words.Say("drawing.fitTip"))
-	bar := controls.Across(4, m.tabs, controls.Spring(), m.dimensions, m.grain, controls.Gap(4, 1), minus, plus, controls.Gap(4, 1), fit)
+	m.wordsChip = controls.NewChip(words.Say("drawing.words"), m.toggleWords)
+	m.wordsChip.SetTip(tips, words.Say("drawing.wordsTip"))
+	bar := controls.Across(4, m.tabs, m.wordsChip, controls.Spring(), m.dimensions, m.grain, controls.Gap(4, 1), minus, plus, controls.Gap(4, 1), fit)
 	return controls.Fixed(0, 36, controls.Inset(4, 4, 4, 4, bar))
 }
 
@@ -98,6 +105,7 @@ func (m *middle) show() {
 	m.tabs.SetOn(m.at)
 	m.dimensions.SetOn(m.showDims)
 	m.grain.SetOn(m.showGrain)
+	m.inWordsNow()
 	m.draw()
 }
 

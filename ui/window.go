@@ -87,6 +87,7 @@ func (w *Window) build() {
 	w.win.SetMainMenu(w.menu.main)
 	w.win.SetContent(container.NewStack(w.body(), w.tips))
 	w.win.Canvas().SetOnTypedKey(w.typedKey)
+	w.listenToKeys()
 	w.win.SetOnDropped(w.drop)
 	w.app.Settings().AddListener(func(fyne.Settings) {
 		w.middle.draw()
@@ -118,6 +119,7 @@ func (w *Window) join() {
 	w.findings.point = w.middle.point
 	w.findings.mend = w.mend
 	w.findings.copy = func(text string) { w.app.Clipboard().SetContent(text) }
+	w.middle.reader.OnCopy = w.findings.copy
 	w.cut.choose = func(part book.PartID) { w.chooseTag(scene.Tag{Part: string(part)}, false) }
 	w.cut.point = w.middle.point
 	w.middle.pane.OnPick = func(part book.PartID) { w.chooseTag(scene.Tag{Part: string(part)}, false) }

@@ -21,6 +21,12 @@ func NewStage() *Stage {
 	return s
 }
 
+// Cover lays something else over the drawing, hidden until it is shown.
+func (s *Stage) Cover(o fyne.CanvasObject) {
+	o.Hide()
+	s.Object.(*fyne.Container).Add(o)
+}
+
 // Show draws a view and sets the figures. While a parameter is moving, the
 // figures that differ from before it began stand in the accent.
 func (s *Stage) Show(v view.View, in view.Input, moving bool) {
@@ -34,7 +40,11 @@ type overTitle struct{}
 // Layout implements fyne.Layout.
 func (overTitle) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 	title := titleHeight(size.Width)
-	objects[0].Resize(fyne.NewSize(size.Width, size.Height-title))
+	for i, o := range objects {
+		if i != 1 {
+			o.Resize(fyne.NewSize(size.Width, size.Height-title))
+		}
+	}
 	objects[1].Move(fyne.NewPos(0, size.Height-title))
 	objects[1].Resize(fyne.NewSize(size.Width, title))
 }
