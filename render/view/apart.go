@@ -12,7 +12,8 @@ type apart struct {
 	in      Input
 	sheet   *draft.Sheet
 	size    apartSizes
-	open    halfOpen
+	base    apartBase
+	block   apartBlock
 	stack   apartStack
 	leaves  leafDrawing
 	colours draft.Palette
@@ -32,9 +33,9 @@ func TakenApart(in Input) *scene.Scene {
 	a.joinBoards()
 	a.drawBoards()
 	a.drawChosen(book.PartBoard, book.PartSpine, book.PartJoint)
-	a.joinLiner()
-	a.drawLiner()
-	a.drawChosen(book.PartLiner)
+	a.block.join()
+	a.block.draw()
+	a.drawChosen(a.block.parts()...)
 	a.joinSections()
 	a.drawSections()
 	a.drawChosen(book.PartFolio, book.PartInterleaf, book.PartBlock)
@@ -48,9 +49,10 @@ func TakenApart(in Input) *scene.Scene {
 
 func newApart(in Input) *apart {
 	a := &apart{in: in, sheet: in.sheet(draft.Ground), size: sizesOf(in.Book), colours: draft.PaletteOf(in.Book)}
-	a.open = a.size.halfOpen()
+	a.block = a.blockOf()
+	a.base = a.block.base()
 	a.fit()
-	a.leaves = a.size.leavesAt(a.stack.sections.scale, a.open)
+	a.leaves = a.size.leavesAt(a.stack.sections.scale, a.base)
 	a.closed = a.placeClosed()
 	return a
 }

@@ -42,9 +42,9 @@ func (a *apart) drawBoards() {
 	boxes := a.boardBoxes()
 	ids := [3]book.PartID{book.PartBoard, book.PartSpine, book.PartBoard}
 	looks := [3]boxLook{
-		{a.colours.Board, scene.Board, a.shadesOfLiner()},
+		{a.colours.Board, scene.Board, a.shadesOfLeaves()},
 		{a.colours.Spine, scene.Tooth, nil},
-		{a.colours.Board, scene.Board, a.shadesOfLiner()},
+		{a.colours.Board, scene.Board, a.shadesOfLeaves()},
 	}
 	if a.in.Book.Resolved.Spine.Kind == book.SpineBoard {
 		looks[1].texture = scene.Board
@@ -58,8 +58,8 @@ func (a *apart) drawBoards() {
 	}
 }
 
-// shadesOfLiner marks on both boards where the leaves will be pasted.
-func (a *apart) shadesOfLiner() []scene.Shade {
+// shadesOfLeaves marks on both boards where the leaves will be pasted.
+func (a *apart) shadesOfLeaves() []scene.Shade {
 	var shades []scene.Shade
 	s := a.size
 	for i, x := range s.boardX() {
@@ -69,7 +69,7 @@ func (a *apart) shadesOfLiner() []scene.Shade {
 			x[1] -= s.pastedIn
 		}
 		shades = append(shades, scene.Shade{
-			U0: x[0], U1: max(x[1], x[0]), V0: s.linerTail, V1: s.linerTail + s.linerHeight,
+			U0: x[0], U1: max(x[1], x[0]), V0: s.leafTail, V1: s.leafTail + s.leafHeight,
 			Width: linerShadow, Amount: linerShade, Tint: draft.Shade,
 		})
 	}

@@ -24,8 +24,6 @@ func (a *apart) silhouettes(part book.PartID) [][]draft.P {
 	switch part {
 	case book.PartFolio, book.PartInterleaf, book.PartBlock:
 		return [][]draft.P{a.blockOutline()}
-	case book.PartLiner:
-		return [][]draft.P{a.linerOutline()}
 	case book.PartBoard:
 		return [][]draft.P{a.stack.boards.outline(boxes[0]), a.stack.boards.outline(boxes[2])}
 	case book.PartSpine:
@@ -41,27 +39,17 @@ func (a *apart) silhouettes(part book.PartID) [][]draft.P {
 	case book.PartBook:
 		return a.closedOutline()
 	}
-	return nil
+	return a.block.silhouettes(part)
 }
 
 // blockOutline goes round all sections as seen.
 func (a *apart) blockOutline() []draft.P {
 	o, top := a.stack.sections, a.size.pageWidth
-	first, last := a.size.valleyX(a.open, 0), a.size.valleyX(a.open, a.size.sections-1)
+	first, last := a.sectionX(0), a.sectionX(a.size.sections-1)
 	left, right := first-a.leaves.half, a.rightSide(last)
 	line := []draft.P{o.at(left, a.y0(), a.leaves.half), o.at(left, a.y0(), top), o.at(left, a.y1(), top)}
 	back := o.along(right, a.y1())
 	slices.Reverse(back)
 	line = append(line, back...)
 	return append(line, o.at(last, a.y0(), 0), o.at(first, a.y0(), 0))
-}
-
-// linerOutline goes along the near edge with its pleats, and back.
-func (a *apart) linerOutline() []draft.P {
-	o, half := a.stack.liner, a.open.spread/2
-	var line []draft.P
-	for _, p := range a.linerParts() {
-		line = append(line, o.along(p.line, a.linerY0())...)
-	}
-	return append(line, o.at(half, a.linerY1(), 0), o.at(-half, a.linerY1(), 0))
 }

@@ -87,14 +87,14 @@ func (a *apart) tryClosed(c *closedBook, share float64) bool {
 
 // freeBelow is how far down the upper left of the sheet is free, up to some x.
 func (a *apart) freeBelow(x float64) float64 {
-	s, half := a.size, a.open.spread/2
-	front := a.stack.liner.at(-half, a.linerY0(), 0)
-	back := a.stack.liner.at(-half, a.linerY1(), 0)
+	s, half, wing := a.size, a.base.half, a.base.wing
+	front := a.stack.base.at(-half, a.baseY0(), wing)
+	back := a.stack.base.at(-half, a.baseY1(), wing)
 	limit := front.Y
 	if x > front.X && back.X > front.X {
 		limit = front.Y + (back.Y-front.Y)*min((x-front.X)/(back.X-front.X), 1)
 	}
-	left := a.stack.sections.at(s.valleyX(a.open, 0)-a.leaves.half, a.y0(), s.pageWidth)
+	left := a.stack.sections.at(a.sectionX(0)-a.leaves.half, a.y0(), s.pageWidth)
 	if x <= left.X {
 		return limit
 	}

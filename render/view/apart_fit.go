@@ -35,7 +35,7 @@ func (a *apart) edge() float64 {
 func (a *apart) fit() {
 	var wide float64
 	for level := range levels {
-		a.labels = labelsAt(a.in, level)
+		a.labels = a.labelsAt(level)
 		wide = labelsWidth(a.labels)
 		if wide <= columnShare*a.sheet.Width {
 			break
@@ -53,7 +53,7 @@ func (a *apart) fit() {
 		frame.X0 += a.beside() + dimensionsLeft
 		frame.Y1 -= dimensionsBelow
 	}
-	a.stack = a.size.stackIn(frame, a.open)
+	a.stack = a.size.stackIn(frame, a.base)
 	a.column = a.stack.right + columnGap
 }
 

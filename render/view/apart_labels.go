@@ -82,14 +82,15 @@ func (a *apart) anchorOf(part book.PartID) anchor {
 	s := a.size
 	switch part {
 	case book.PartFolio:
-		x := s.valleyX(a.open, s.sections-1) + a.leaves.half
+		x := a.sectionX(s.sections-1) + a.leaves.half
 		return a.onSide(x, a.y0()+anchorDeep*s.pageHeight, s.pageWidth)
-	case book.PartLiner:
-		return onFlat(a.stack.liner, a.open.spread/2-anchorIn*s.pasted, a.linerY0(), a.linerY1(), 0)
 	case book.PartSpine:
 		return a.onSpine()
 	case book.PartBoard:
 		return onFlat(a.stack.boards, s.boardX()[1][1]-anchorIn*s.boardWidth, 0, s.boardHeight, s.board)
+	}
+	if from, ok := a.block.anchor(part); ok {
+		return from
 	}
 	in := min(s.marginX/2, anchorIn*s.coverWidth)
 	return onFlat(a.stack.covering, s.coverWidth/2-in, 0, s.boardHeight, 0)
@@ -121,7 +122,7 @@ func (a *apart) onSpine() anchor {
 	in := min(3/o.scale, s.spineWidth/2)
 	corner := o.at(s.spineWidth/2-in, s.boardHeight-2/o.scale, a.boardBoxes()[1].z1)
 	back := o.at(0, s.boardHeight, s.board).Y
-	front := a.stack.liner.at(0, s.linerTail, 0).Y
+	front := a.stack.base.at(0, a.base.tail, 0).Y
 	return anchor{
 		low: corner.Y, high: corner.Y, band: (back + front) / 2,
 		at: func(float64) draft.P { return corner },

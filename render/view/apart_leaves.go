@@ -20,10 +20,10 @@ const (
 )
 
 // leavesAt works out the leaves at a scale in px a millimetre.
-func (s apartSizes) leavesAt(scale float64, h halfOpen) leafDrawing {
+func (s apartSizes) leavesAt(scale float64, b apartBase) leafDrawing {
 	times := min(max(leafWanted/(s.leaf*scale), 1), mostTimes)
 	if s.sections > 1 {
-		times = min(times, sectionShare*h.pitch/s.section)
+		times = min(times, sectionShare*b.pitch/s.section)
 	}
 	times = max(math.Floor(2*times)/2, 1)
 	if times <= nearlyTrue {

@@ -30,8 +30,8 @@ func (a *apart) joinSections() {
 	s, last := a.size, a.size.sections-1
 	var lines [][]draft.P
 	join := func(i int, y float64) {
-		x := s.valleyX(a.open, i)
-		lines = append(lines, []draft.P{a.stack.sections.at(x, y, 0), a.stack.liner.at(x, y, 0)})
+		x := a.sectionX(i)
+		lines = append(lines, []draft.P{a.stack.sections.at(x, y, 0), a.stack.base.at(x, y, 0)})
 	}
 	for i := range s.sections {
 		if s.sections <= manySections || i == 0 || i == last {
@@ -53,7 +53,7 @@ func (a *apart) drawSections() {
 
 // pageGrain draws the leaves' grain on the last section, whose u is the height.
 func (a *apart) pageGrain(face draft.Box) {
-	plane := a.stack.sections.side(a.size.valleyX(a.open, a.size.sections-1) + a.leaves.half)
+	plane := a.stack.sections.side(a.sectionX(a.size.sections-1) + a.leaves.half)
 	plane.U, plane.V = plane.V, plane.U
 	face = draft.Box{X0: face.Y0, X1: face.Y1, Y0: face.X0, Y1: face.X1}
 	a.grainOn(book.PartFolio, plane, face, grainMiddle, a.pageColour())
@@ -73,7 +73,7 @@ func (a *apart) drawSection(i int, tail, fore []float64) {
 	if a.size.guard > 0 {
 		skin = a.sheet.About(book.PartInterleaf, "")
 	}
-	x := a.size.valleyX(a.open, i)
+	x := a.sectionX(i)
 	a.drawPage(skin, x, i == a.size.sections-1)
 	a.drawTail(about, skin, x)
 	a.drawFore(about, skin, x)
@@ -113,7 +113,7 @@ func (a *apart) drawPage(about *draft.Sheet, x float64, last bool) {
 		about.Face(o.swept(right, a.y0(), a.y1()), a.pageColour(), scene.Tooth, plane, a.shadesOfPage()...)
 		return
 	}
-	gap := max(a.open.pitch-2*a.leaves.half, 0)
+	gap := max(a.base.pitch-2*a.leaves.half, 0)
 	deep, low := min(gap/depthX, a.size.pageHeight), min(gap*depthY/depthX, a.size.pageWidth)
 	side, top := x+a.leaves.half, a.size.pageWidth
 	strip := o.along(right, a.y0())

@@ -1,10 +1,6 @@
 package view
 
-import (
-	"math"
-
-	"grainwise/model/book"
-)
+import "grainwise/model/book"
 
 // apartSizes are the book's sizes as taken apart draws them, in millimetres.
 type apartSizes struct {
@@ -19,9 +15,9 @@ type apartSizes struct {
 	pageWidth, pageHeight float64
 	tail                  float64 // page's tail edge above the boards'
 
-	pasted, linerHeight, linerTail float64
-	pastedIn                       float64 // pasted leaf in from the board's fore edge
-	pleat, valley                  float64 // pleat depth, width of a valley's floor
+	pasted, leafHeight, leafTail float64 // pasted leaf
+	pastedIn                     float64 // in from the board's fore edge
+	pleat, valley                float64 // pleat depth, width of a valley's floor
 }
 
 func sizesOf(b book.Book) apartSizes {
@@ -36,7 +32,7 @@ func sizesOf(b book.Book) apartSizes {
 		leaf: some(r.Stock.Paper.Thickness), section: some(b.Block.SectionThickness),
 		pageWidth: some(r.Page.Width), pageHeight: some(r.Page.Height),
 		tail:   b.Squares.Tail.MM(),
-		pasted: some(b.Liner.PastedWidth), linerHeight: some(b.Liner.Height), linerTail: b.Casing.Tail.MM(),
+		pasted: some(b.Liner.PastedWidth), leafHeight: some(b.Liner.Height), leafTail: b.Casing.Tail.MM(),
 		pastedIn: b.Casing.ForeEdge.MM(),
 		pleat:    max(r.Liner.PleatDepth.MM(), 0), valley: max(b.Liner.Spacing.MM(), 0),
 	}
@@ -56,40 +52,4 @@ func (s apartSizes) boardX() [2][2]float64 {
 	inner := s.spineWidth/2 + s.joint
 	outer := inner + s.boardWidth
 	return [2][2]float64{{-outer, -inner}, {inner, outer}}
-}
-
-// halfOpen is the pleated liner as it stands in the drawing: each pleat keeps
-// its true depth and is spread over run.
-type halfOpen struct {
-	run, ridge, pitch float64 // of one pleat: across, up; valley to valley
-	spread            float64 // across all of it
-}
-
-// The pleats open to 1.24 of their depth, no more than 12 mm, while the whole
-// liner stays within 1.02 of the covering; they never close below 0.35.
-const (
-	pleatOpen    = 1.24
-	pleatWidest  = 12.0
-	linerWidest  = 1.02
-	pleatTightly = 0.35
-)
-
-func (s apartSizes) halfOpen() halfOpen {
-	n := float64(s.sections)
-	flat := 2*s.pasted + n*s.valley
-	h := halfOpen{pitch: s.valley, spread: flat}
-	if n < 2 || s.pleat == 0 {
-		return h
-	}
-	room := (linerWidest*s.coverWidth - flat) / (n - 1)
-	h.run = max(min(pleatOpen*s.pleat, pleatWidest, room), pleatTightly*s.pleat)
-	h.ridge = math.Sqrt(s.pleat*s.pleat - h.run*h.run/4)
-	h.pitch = s.valley + h.run
-	h.spread = flat + (n-1)*h.run
-	return h
-}
-
-// valleyX is the middle of a valley.
-func (s apartSizes) valleyX(h halfOpen, i int) float64 {
-	return (float64(i) - float64(s.sections-1)/2) * h.pitch
 }

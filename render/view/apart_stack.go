@@ -5,13 +5,13 @@ import "grainwise/render/draft"
 // apartStack is where the four layers float: one scale, one origin across, an
 // origin of its own up the sheet for each.
 type apartStack struct {
-	covering, boards, liner, sections oblique
-	right                             float64 // of everything, px
+	covering, boards, base, sections oblique
+	right                            float64 // of everything, px
 }
 
 // layerGaps are the fixed px between layers: covering to boards (it holds one
-// dimension), boards to liner (the spine piece's leader), ridges to folds.
-func layerGaps() [3]float64 { return [3]float64{38, 26, 24} }
+// dimension), boards to the block's base (the spine piece's leader), base to folds.
+func layerGaps(b apartBase) [3]float64 { return [3]float64{38, 26, b.gap} }
 
 const (
 	bandShare = 0.18 // of the height to spare goes to each band
@@ -19,43 +19,43 @@ const (
 )
 
 // across is how far the drawing reaches left and right of x = 0, mm.
-func (s apartSizes) across(h halfOpen) (left, right float64) {
-	left = min(-s.coverWidth/2-depthX*s.marginY, -h.spread/2+depthX*s.linerTail)
+func (s apartSizes) across(b apartBase) (left, right float64) {
+	left = min(-s.coverWidth/2-depthX*s.marginY, -b.half+depthX*b.tail)
 	right = max(s.coverWidth/2+depthX*(s.coverHeight-s.marginY),
-		h.spread/2+depthX*(s.linerTail+s.linerHeight),
-		s.valleyX(h, s.sections-1)+s.section+depthX*(s.tail+s.pageHeight))
+		b.half+depthX*(b.tail+b.height),
+		b.outerX(s.sections)+s.section+depthX*(s.tail+s.pageHeight))
 	return left, right
 }
 
 // up is the height of all layers without bands, mm.
-func (s apartSizes) up(h halfOpen) float64 {
-	rise := depthY*(s.coverHeight+s.boardHeight) + s.board + h.ridge
-	block := depthY*(s.pageHeight+s.tail-s.linerTail) + s.pageWidth
-	return rise + max(block, depthY*s.linerHeight)
+func (s apartSizes) up(b apartBase) float64 {
+	rise := depthY*(s.coverHeight+s.boardHeight) + s.board
+	block := depthY*(s.pageHeight+s.tail-b.tail) + s.pageWidth
+	return rise + max(b.ridge+block, max(b.ridge, b.wing)+depthY*b.height)
 }
 
 // stackIn is the largest stack that fits a frame of px. Height to spare goes to
 // the bands first, the rest above and below.
-func (s apartSizes) stackIn(frame draft.Box, h halfOpen) apartStack {
-	left, right := s.across(h)
+func (s apartSizes) stackIn(frame draft.Box, b apartBase) apartStack {
+	left, right := s.across(b)
 	wide, high := frame.X1-frame.X0, frame.Y1-frame.Y0
-	gaps := layerGaps()
+	gaps := layerGaps(b)
 	free := high - sum(gaps)
-	scale := max(min(wide/(right-left), free/s.up(h)), 1e-3)
-	spare := max(free-scale*s.up(h), 0)
+	scale := max(min(wide/(right-left), free/s.up(b)), 1e-3)
+	spare := max(free-scale*s.up(b), 0)
 	for i := range gaps {
 		gaps[i] += min(bandShare*spare, bandMost)
 	}
-	rest := max(high-sum(gaps)-scale*s.up(h), 0)
+	rest := max(high-sum(gaps)-scale*s.up(b), 0)
 	from := draft.P{X: frame.X0 + (wide-scale*(right-left))/2 - scale*left, Y: frame.Y1 - rest/2}
-	st := s.pile(h, from, scale, gaps)
+	st := s.pile(b, from, scale, gaps)
 	st.right = from.X + scale*right
 	return st
 }
 
 // pile sets the layers from the covering up; from is x = 0 on the covering's
 // tail edge.
-func (s apartSizes) pile(h halfOpen, from draft.P, scale float64, gaps [3]float64) apartStack {
+func (s apartSizes) pile(b apartBase, from draft.P, scale float64, gaps [3]float64) apartStack {
 	layer := func(front, tail float64) oblique { // front is the px of the edge at y = tail, z = 0
 		return oblique{draft.P{X: from.X, Y: front + scale*depthY*tail}, scale}
 	}
@@ -63,8 +63,8 @@ func (s apartSizes) pile(h halfOpen, from draft.P, scale float64, gaps [3]float6
 	y := from.Y - scale*depthY*s.coverHeight - gaps[0]
 	st.boards = layer(y, 0)
 	y -= scale*(depthY*s.boardHeight+s.board) + gaps[1]
-	st.liner = layer(y, s.linerTail)
-	st.sections = layer(st.liner.at(0, s.tail, h.ridge).Y-gaps[2], s.tail)
+	st.base = layer(y, b.tail)
+	st.sections = layer(st.base.at(0, s.tail, b.ridge).Y-gaps[2], s.tail)
 	return st
 }
 

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"cmp"
+	"slices"
 	"strconv"
 
 	"grainwise/assets/words"
@@ -13,6 +15,8 @@ import (
 type apartLabel struct {
 	part               book.PartID
 	name, size, remark string
+	less               string // for the size where remarks have no room; "": the same
+	short, bare        string // name and size in the least room; "": the same
 	mark               check.Level
 }
 
@@ -25,23 +29,27 @@ const (
 	levels
 )
 
-// labelsAt are the labels from the top layer down.
-func labelsAt(in Input, level int) []apartLabel {
-	labels := []apartLabel{blockLabel(in), linerLabel(in), spineLabel(in), boardLabel(in), coveringLabel(in)}
-	for i, l := range labels {
-		labels[i].mark = in.Marks.of(spokenOf(l.part)...)
-	}
-	if level == shortest {
-		shorten(in, labels)
-	}
+// at is the label in so much detail.
+func (l apartLabel) at(level int) apartLabel {
 	if level >= withSizes {
-		for i := range labels {
-			labels[i].remark = ""
-		}
+		l.remark = ""
 	}
-	if level == withSizes {
-		labels[0].size = blockSize(in, "apart.block.size.short")
-		labels[1].size = words.Say("apart.liner.flat", words.With{"size": in.by(in.Book.Liner.Width, in.Book.Liner.Height)})
+	switch level {
+	case withSizes:
+		l.size = cmp.Or(l.less, l.size)
+	case shortest:
+		l.name, l.size = cmp.Or(l.short, l.name), cmp.Or(l.bare, l.size)
+	}
+	return l
+}
+
+// labelsAt are the labels from the top layer down.
+func (a *apart) labelsAt(level int) []apartLabel {
+	labels := slices.Concat([]apartLabel{blockLabel(a.in)}, a.block.labels(),
+		[]apartLabel{spineLabel(a.in), boardLabel(a.in), coveringLabel(a.in)})
+	for i, l := range labels {
+		labels[i] = l.at(level)
+		labels[i].mark = a.in.Marks.of(spokenOf(l.part)...)
 	}
 	return labels
 }
@@ -56,15 +64,6 @@ func spokenOf(part book.PartID) []book.PartID {
 		return []book.PartID{part, book.PartJoint}
 	}
 	return []book.PartID{part}
-}
-
-// shorten keeps a word and the bare size of each part.
-func shorten(in Input, labels []apartLabel) {
-	b := in.Book
-	labels[0].size = in.by(b.Resolved.Page.Width, b.Resolved.Page.Height)
-	labels[1].name, labels[1].size = words.Say("apart.liner.short"), in.by(b.Liner.Width, b.Liner.Height)
-	labels[2].size = in.by(b.ToCut.SpineWidth, b.ToCut.BoardHeight)
-	labels[4].name, labels[4].size = words.Say("apart.covering.short"), in.by(b.ToCut.CoveringWidth, b.ToCut.CoveringHeight)
 }
 
 // counted says "1 folio" or "4 folios".
@@ -88,6 +87,8 @@ func blockLabel(in Input) apartLabel {
 		part:   book.PartFolio,
 		name:   counted("apart.block", r.Sections.Count),
 		size:   blockSize(in, size),
+		less:   blockSize(in, "apart.block.size.short"),
+		bare:   in.by(r.Page.Width, r.Page.Height),
 		remark: words.Say(remark, words.With{"leaves": block.Leaves, "pages": block.Pages}),
 	}
 }
@@ -98,29 +99,12 @@ func blockSize(in Input, key string) string {
 		"folios": counted("apart.folios", r.Sections.Folios), "page": in.by(r.Page.Width, r.Page.Height)})
 }
 
-func linerLabel(in Input) apartLabel {
-	r, plan := in.Book.Resolved, in.Book.Liner
-	size := words.With{"size": in.by(plan.Width, plan.Height), "depth": in.size(r.Liner.PleatDepth)}
-	l := apartLabel{part: book.PartLiner, size: words.Say("apart.liner.flat", size)}
-	switch {
-	case r.Sections.Count == 1:
-		l.name = words.Say("apart.liner.one")
-	case r.Liner.PleatDepth == 0:
-		l.name = words.Say("apart.liner.plain")
-	default:
-		l.name = words.Say("apart.liner.many")
-		l.size = words.Say("apart.liner.size", size)
-		l.remark = words.Say("apart.liner.remark", words.With{
-			"valleys": len(plan.Valleys), "ridges": counted("apart.liner.ridges", len(plan.Ridges))})
-	}
-	return l
-}
-
 func spineLabel(in Input) apartLabel {
 	b := in.Book
-	return apartLabel{part: book.PartSpine, name: words.Say("apart.spine"), size: words.Say("apart.spine.size", words.With{
+	bare := in.by(b.ToCut.SpineWidth, b.ToCut.BoardHeight)
+	return apartLabel{part: book.PartSpine, name: words.Say("apart.spine"), bare: bare, size: words.Say("apart.spine.size", words.With{
 		"kind":  words.Say("apart.spine." + string(b.Resolved.Spine.Kind)),
-		"size":  in.by(b.ToCut.SpineWidth, b.ToCut.BoardHeight),
+		"size":  bare,
 		"joint": in.size(b.ToCut.JointWidth),
 	})}
 }
@@ -133,10 +117,12 @@ func boardLabel(in Input) apartLabel {
 
 func coveringLabel(in Input) apartLabel {
 	b := in.Book
+	bare := in.by(b.ToCut.CoveringWidth, b.ToCut.CoveringHeight)
 	return apartLabel{part: book.PartCovering, name: words.Say("apart.covering"),
+		short: words.Say("apart.covering.short"), bare: bare,
 		size: words.Say("apart.covering.size", words.With{
 			"material": b.Resolved.Stock.Covering.Name,
-			"size":     in.by(b.ToCut.CoveringWidth, b.ToCut.CoveringHeight)}),
+			"size":     bare}),
 		remark: words.Say("apart.covering.remark", words.With{"turnIn": in.size(b.Resolved.Covering.TurnIn)}),
 	}
 }
@@ -173,8 +159,5 @@ func (a *apart) footNotes() []string {
 	if a.leaves.lines > 1 {
 		notes = append(notes, words.Say("apart.foot.lines", words.With{"leaves": a.leaves.lines}))
 	}
-	if a.open.run > 0 {
-		notes = append(notes, words.Say("apart.foot.open"))
-	}
-	return notes
+	return append(notes, a.block.notes()...)
 }

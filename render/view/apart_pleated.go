@@ -1,6 +1,8 @@
 package view
 
 import (
+	"math"
+
 	"grainwise/model/book"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
@@ -12,20 +14,67 @@ const (
 	pleatSide   = 0.80
 	pleatFloor  = 0.86
 	pleatInside = 0.62
-	tightPitch  = 4.0 // px, below which one ridge line stands for two
+	ridgeGap    = 24.0 // px from the ridges to the folds
+	tightPitch  = 4.0  // px, below which one ridge line stands for two
 	manyPleats  = 40
 )
 
-// joinLiner ties the liner's outer corners to where its leaves are pasted: the
+// pleated is the liner in whose valleys the sections are sewn.
+type pleated struct {
+	*apart
+	open halfOpen
+}
+
+func (a pleated) base() apartBase {
+	return apartBase{
+		half: a.open.spread / 2, tail: a.size.leafTail, height: a.size.leafHeight,
+		ridge: a.open.ridge, pitch: a.open.pitch, gap: ridgeGap,
+	}
+}
+
+func (a pleated) parts() []book.PartID { return []book.PartID{book.PartLiner} }
+
+// halfOpen is the pleated liner as it stands in the drawing: each pleat keeps
+// its true depth and is spread over run.
+type halfOpen struct {
+	run, ridge, pitch float64 // of one pleat: across, up; valley to valley
+	spread            float64 // across all of it
+}
+
+// The pleats open to 1.24 of their depth, no more than 12 mm, while the whole
+// liner stays within 1.02 of the covering; they never close below 0.35.
+const (
+	pleatOpen    = 1.24
+	pleatWidest  = 12.0
+	linerWidest  = 1.02
+	pleatTightly = 0.35
+)
+
+func (s apartSizes) halfOpen() halfOpen {
+	n := float64(s.sections)
+	flat := 2*s.pasted + n*s.valley
+	h := halfOpen{pitch: s.valley, spread: flat}
+	if n < 2 || s.pleat == 0 {
+		return h
+	}
+	room := (linerWidest*s.coverWidth - flat) / (n - 1)
+	h.run = max(min(pleatOpen*s.pleat, pleatWidest, room), pleatTightly*s.pleat)
+	h.ridge = math.Sqrt(s.pleat*s.pleat - h.run*h.run/4)
+	h.pitch = s.valley + h.run
+	h.spread = flat + (n-1)*h.run
+	return h
+}
+
+// join ties the liner's outer corners to where its leaves are pasted: the
 // lines lean inward because the liner closes up.
-func (a *apart) joinLiner() {
+func (a pleated) join() {
 	s, half := a.size, a.open.spread/2
 	boards := s.boardX()
 	var lines [][]draft.P
-	for _, y := range []float64{s.linerTail, s.linerTail + s.linerHeight} {
+	for _, y := range []float64{s.leafTail, s.leafTail + s.leafHeight} {
 		lines = append(lines,
-			[]draft.P{a.stack.liner.at(-half, y, 0), a.stack.boards.at(boards[0][0]+s.pastedIn, y, s.board)},
-			[]draft.P{a.stack.liner.at(half, y, 0), a.stack.boards.at(boards[1][1]-s.pastedIn, y, s.board)})
+			[]draft.P{a.stack.base.at(-half, y, 0), a.stack.boards.at(boards[0][0]+s.pastedIn, y, s.board)},
+			[]draft.P{a.stack.base.at(half, y, 0), a.stack.boards.at(boards[1][1]-s.pastedIn, y, s.board)})
 	}
 	a.sheet.Lines(draft.JoiningLine(), lines...)
 }
@@ -39,7 +88,7 @@ type linerPart struct {
 
 // linerParts goes from left to right: wing with the first valley's floor, then
 // each pleat's right side and the floor behind it, the last with its wing.
-func (a *apart) linerParts() []linerPart {
+func (a pleated) linerParts() []linerPart {
 	s, h := a.size, a.open
 	if h.run == 0 {
 		return []linerPart{{line: [][2]float64{{-h.spread / 2, 0}, {h.spread / 2, 0}}}}
@@ -47,7 +96,7 @@ func (a *apart) linerParts() []linerPart {
 	from := -h.spread / 2
 	var parts []linerPart
 	for i := range s.sections {
-		to := s.valleyX(h, i) + s.valley/2
+		to := a.sectionX(i) + s.valley/2
 		if i == s.sections-1 {
 			to = h.spread / 2
 		}
@@ -60,7 +109,7 @@ func (a *apart) linerParts() []linerPart {
 	return parts
 }
 
-func (a *apart) drawLiner() {
+func (a pleated) draw() {
 	about := a.sheet.About(book.PartLiner, "")
 	parts := a.linerParts()
 	for i, p := range parts {
@@ -72,24 +121,21 @@ func (a *apart) drawLiner() {
 		if i > 0 && i < len(parts)-1 {
 			fill = fill.Times(pleatFloor)
 		}
-		o := a.stack.liner
-		about.Face(o.swept(p.line, a.linerY0(), a.linerY1()), fill, scene.Tooth, o.level(0), a.shadeOfBlock())
+		o := a.stack.base
+		about.Face(o.swept(p.line, a.baseY0(), a.baseY1()), fill, scene.Tooth, o.level(0), a.shadeOfBlock())
 	}
 	a.linerLines(about, parts)
 	for _, p := range []linerPart{parts[0], parts[len(parts)-1]} {
-		a.grainOn(book.PartLiner, a.stack.liner.level(0), a.wing(p), grainAcross, a.colours.Liner)
+		a.grainOn(book.PartLiner, a.stack.base.level(0), a.wing(p), grainAcross, a.colours.Liner)
 		if len(parts) == 1 {
 			break
 		}
 	}
 }
 
-func (a *apart) linerY0() float64 { return a.size.linerTail }
-func (a *apart) linerY1() float64 { return a.size.linerTail + a.size.linerHeight }
-
 // wing is the leaf of an outer part that will be pasted, for its grain arrow.
-func (a *apart) wing(p linerPart) draft.Box {
-	b := draft.Box{X0: p.line[0][0], X1: p.line[1][0], Y0: a.linerY0(), Y1: a.linerY1()}
+func (a pleated) wing(p linerPart) draft.Box {
+	b := draft.Box{X0: p.line[0][0], X1: p.line[1][0], Y0: a.baseY0(), Y1: a.baseY1()}
 	if b.X0 < 0 {
 		b.X1 = b.X0 + a.size.pasted
 	} else {
@@ -99,10 +145,10 @@ func (a *apart) wing(p linerPart) draft.Box {
 }
 
 // shadeOfBlock is what the sections darken of the liner.
-func (a *apart) shadeOfBlock() scene.Shade {
+func (a pleated) shadeOfBlock() scene.Shade {
 	s := a.size
 	return scene.Shade{
-		U0: s.valleyX(a.open, 0) - a.leaves.half, U1: s.valleyX(a.open, s.sections-1) + a.leaves.half,
+		U0: a.sectionX(0) - a.leaves.half, U1: a.sectionX(s.sections-1) + a.leaves.half,
 		V0: s.tail, V1: s.tail + s.pageHeight,
 		Width: blockShadow, Amount: blockShade, Tint: draft.Shade,
 	}
@@ -110,12 +156,12 @@ func (a *apart) shadeOfBlock() scene.Shade {
 
 // drawPleat draws one pleat: its inside as seen at the tail, then its right
 // side, which hides the left one.
-func (a *apart) drawPleat(about *draft.Sheet, p linerPart, i int) {
-	o := a.stack.liner
+func (a pleated) drawPleat(about *draft.Sheet, p linerPart, i int) {
+	o := a.stack.base
 	top, foot := p.line[0], p.line[1]
 	inside := [][2]float64{{foot[0] - a.open.run, 0}, top, foot}
-	about.Face(o.along(inside, a.linerY0()), a.colours.Liner.Times(pleatInside), scene.None, scene.Plane{})
-	side := o.swept(p.line, a.linerY0(), a.linerY1())
+	about.Face(o.along(inside, a.baseY0()), a.colours.Liner.Times(pleatInside), scene.None, scene.Plane{})
+	side := o.swept(p.line, a.baseY0(), a.baseY1())
 	about.Face(side, a.colours.Liner.Times(pleatSide), scene.Tooth, a.pleatPlane(p), a.shadeOfPleat())
 	line := draft.PartLine(a.colours.Liner)
 	line.Alpha = 0.8
@@ -125,20 +171,20 @@ func (a *apart) drawPleat(about *draft.Sheet, p linerPart, i int) {
 }
 
 // everyRidge tells whether each pleat has room for its own line.
-func (a *apart) everyRidge() bool {
-	return a.size.sections <= manyPleats && a.open.pitch*a.stack.liner.scale >= tightPitch
+func (a pleated) everyRidge() bool {
+	return a.size.sections <= manyPleats && a.open.pitch*a.stack.base.scale >= tightPitch
 }
 
 // pleatPlane is the plane of a pleat's side: u up the pleat from its valley, v
 // along the height of the book, so that it reads back with its true depth.
-func (a *apart) pleatPlane(p linerPart) scene.Plane {
-	o, d := a.stack.liner, a.size.pleat
+func (a pleated) pleatPlane(p linerPart) scene.Plane {
+	o, d := a.stack.base, a.size.pleat
 	up := draft.P{X: -o.scale * a.open.run / 2 / d, Y: -o.scale * a.open.ridge / d}
 	return draft.Plane(o.at(p.line[1][0], 0, 0), up, o.depth())
 }
 
 // shadeOfPleat darkens a pleat towards its valley, under the sections.
-func (a *apart) shadeOfPleat() scene.Shade {
+func (a pleated) shadeOfPleat() scene.Shade {
 	d := a.size.pleat
 	return scene.Shade{
 		U0: -d, U1: d / 3, V0: a.size.tail, V1: a.size.tail + a.size.pageHeight,
@@ -147,12 +193,12 @@ func (a *apart) shadeOfPleat() scene.Shade {
 }
 
 // linerLines draws the sheet's edges, and its folds where there are no pleats.
-func (a *apart) linerLines(about *draft.Sheet, parts []linerPart) {
-	o, h := a.stack.liner, a.open
+func (a pleated) linerLines(about *draft.Sheet, parts []linerPart) {
+	o, h := a.stack.base, a.open
 	left, right := -h.spread/2, h.spread/2
 	first, last := parts[0].line[1], parts[len(parts)-1].line[0]
 	line := draft.PartLine(a.colours.Liner)
-	y0, y1 := a.linerY0(), a.linerY1()
+	y0, y1 := a.baseY0(), a.baseY1()
 	if len(parts) == 1 {
 		a.flatFolds(about)
 		about.Lines(line, []draft.P{o.at(left, y0, 0), o.at(left, y1, 0), o.at(right, y1, 0), o.at(right, y0, 0)})
@@ -169,11 +215,11 @@ func (a *apart) linerLines(about *draft.Sheet, parts []linerPart) {
 }
 
 // flatFolds marks the valley of each section on a liner without pleats.
-func (a *apart) flatFolds(about *draft.Sheet) {
+func (a pleated) flatFolds(about *draft.Sheet) {
 	var folds [][]draft.P
 	for i := range a.size.sections {
-		x := a.size.valleyX(a.open, i)
-		folds = append(folds, []draft.P{a.stack.liner.at(x, a.linerY0(), 0), a.stack.liner.at(x, a.linerY1(), 0)})
+		x := a.sectionX(i)
+		folds = append(folds, []draft.P{a.stack.base.at(x, a.baseY0(), 0), a.stack.base.at(x, a.baseY1(), 0)})
 	}
 	line := draft.PartLine(a.colours.Liner)
 	if a.size.sections > 1 {
