@@ -45,19 +45,7 @@ func wide(p book.Param) bool { return p.Key == "page.height" || p.Key == "page.w
 // mute says whether a parameter changes nothing as the book stands: its row is
 // left out, and so is one that has a single choice.
 func mute(p book.Param, d book.Design) bool {
-	switch p.Key {
-	case "sewing.stitch", "sewing.freeEnds":
-		return d.Sewing.Method != book.Machine
-	case "sewing.stations", "sewing.endStation":
-		return d.Sewing.Method == book.Machine
-	case "interleaf", "interleaf.thickness":
-		return d.Interleaf.Mode == book.GuardNone
-	case "liner.roughAllowance":
-		return d.Liner.Torn == book.TornEdges{}
-	case "spine":
-		return d.Spine.Kind == book.SpineBoard
-	}
-	return p.Kind == book.KindWord && len(p.Words) < 2
+	return !p.Applies(d) || p.Kind == book.KindWord && len(p.WordsFor(d)) < 2
 }
 
 // set takes a value that the row has made sure of; what the model refuses all
@@ -203,7 +191,7 @@ func (r *parameter) allChoices() []string {
 	case book.KindEdges:
 		return []string{"none", "head", "tail", "left", "right", "head,tail", "left,right", "head,tail,left,right"}
 	}
-	return slices.Clone(r.Words)
+	return r.WordsFor(r.session.Decisions().Design)
 }
 
 // slider is in the unit shown: whole steps of millimetres or of inches.

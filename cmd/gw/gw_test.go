@@ -6,6 +6,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -268,7 +269,8 @@ func TestKeysListsTheTable(t *testing.T) {
 	if len(lines) != len(params) {
 		t.Fatalf("%d lines for %d keys", len(lines), len(params))
 	}
-	column := strings.Index(lines[0], "60..450")
+	height := slices.IndexFunc(params, func(p book.Param) bool { return p.Key == "page.height" })
+	column := strings.Index(lines[height], "60..450")
 	for i, p := range params {
 		fields := strings.Fields(lines[i])
 		if fields[0] != p.Key || !strings.HasSuffix(lines[i], p.Meaning()) {

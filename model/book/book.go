@@ -7,6 +7,9 @@ type Book struct {
 	Resolved Resolved
 	Block    Block
 	Liner    LinerPlan
+	Endpaper EndpaperPlan
+	Tapes    TapePlan
+	Mull     MullPlan
 	Sewing   SewingPlan
 	Exact    Case // nothing rounded
 	ToCut    Case // what the maker cuts
@@ -53,7 +56,9 @@ type Case struct {
 	BoardHeight    Length
 	BoardWidth     Length
 	CoveringHeight Length
-	CoveringWidth  Length
+	CoveringWidth  Length // of a quarter covering, the spine cloth
+	SideHeight     Length // of a quarter covering, else 0
+	SideWidth      Length
 	CornerCut      Length
 }
 

@@ -26,6 +26,7 @@ func (r Resolved) tamed() Resolved {
 	r.Sections.Count = min(max(r.Sections.Count, 1), MaxSections)
 	r.Sections.Folios = min(max(r.Sections.Folios, 1), MaxFolios)
 	r.Sewing.Stations = min(max(r.Sewing.Stations, 2), MaxStations)
+	r.Sewing.Tapes = min(max(r.Sewing.Tapes, 0), MaxTapes)
 	r.Copies = max(r.Copies, 1)
 	return r
 }
@@ -35,4 +36,5 @@ const (
 	MaxSections = 40
 	MaxFolios   = 12
 	MaxStations = 15
+	MaxTapes    = 6
 )

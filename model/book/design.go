@@ -33,20 +33,28 @@ type Design struct {
 	Interleaf Interleaf
 	Sewing    Sewing
 	Liner     Liner
+	Endpaper  Endpaper
+	Mull      Mull
 	Board     Board
 	Square    Square
 	Spine     Spine
 	Joint     Joint
 	Covering  Covering
+	Finishing Finishing
 	Adhesive  string
 }
 
 // Structure is how sections are held together and to their case.
 type Structure string
 
-// PleatedLiner sews each section into its own valley of one liner, whose ends
-// are pasted to the boards. One section is a liner folded once.
-const PleatedLiner Structure = "pleated-liner"
+// The structures. A pleated liner takes each section in a valley of its own,
+// and its ends are pasted to the boards; one section is a liner folded once. A
+// link-stitched block is sewn section to section, with or without tapes, has a
+// folded endpaper at each end and a lining on its flat back.
+const (
+	PleatedLiner Structure = "pleated-liner"
+	LinkStitched Structure = "link-stitched"
+)
 
 // Page is the finished leaf and what is trimmed off after sewing.
 type Page struct {
@@ -100,18 +108,33 @@ type Sewing struct {
 	Crush      float64        // share of the diameter left after pressing
 	Stitch     Length
 	FreeEnds   Length // unsewn at head and tail, machine
-	Stations   int    // by hand
-	EndStation Length // from the edge, by hand
+	Stations   int    // by hand, without tapes
+	EndStation Length // from the edge, by hand: the kettle stitch of a linked block
+	Tapes      int
+	Tape       string // material
+	TapeWidth  Length // along the spine
+	TapeLap    Length // of each end on to the endpaper
 }
 
-// SewingMethod is machine or hand.
+// SewingMethod is how the sections are sewn; which of them there are depends on
+// the structure.
 type SewingMethod string
 
-// The sewing methods of a pleated liner.
+// The sewing methods: of a pleated liner, and of a link-stitched block.
 const (
-	Machine  SewingMethod = "machine"
-	Pamphlet SewingMethod = "pamphlet"
+	Machine     SewingMethod = "machine"
+	Pamphlet    SewingMethod = "pamphlet"
+	Link        SewingMethod = "link"
+	LinkOnTapes SewingMethod = "link-on-tapes"
 )
+
+// Methods lists the sewing methods of a structure, the usual one first.
+func (s Structure) Methods() []SewingMethod {
+	if s == LinkStitched {
+		return []SewingMethod{Link, LinkOnTapes}
+	}
+	return []SewingMethod{Machine, Pamphlet}
+}
 
 // Liner is the sheet that the sections are sewn into.
 type Liner struct {
@@ -132,6 +155,23 @@ type Liner struct {
 
 // TornEdges says which edges of the liner are torn, not cut.
 type TornEdges struct{ Head, Tail, Left, Right bool }
+
+// Endpaper is the folded sheet at each end of a link-stitched block: one leaf
+// goes on the board, the other is free.
+type Endpaper struct {
+	Material  string
+	Thickness Choice[Length]
+	Grain     Choice[stock.Grain]
+	Turned    bool
+	Tip       Length // strip of paste that holds it to the section
+}
+
+// Mull is the open cloth glued on a link-stitched block's back; its laps go on
+// the boards under the pasted leaves.
+type Mull struct {
+	Material   string
+	Lap, Short Length // past each side of the back; less than the block at head and tail
+}
 
 // Board is the case's board.
 type Board struct {
@@ -176,21 +216,38 @@ type Joint struct {
 
 // Covering is the cloth over boards and spine piece.
 type Covering struct {
-	Kind        CoveringKind
-	Material    string
-	Thickness   Choice[Length]
-	Grain       Choice[stock.Grain]
-	Turned      bool
-	TurnIn      Length
-	CornerCut   Choice[Length]
-	CornerAngle float64 // degrees to the board's edge
+	Kind         CoveringKind
+	Material     string // of a quarter covering, the spine cloth
+	Thickness    Choice[Length]
+	Grain        Choice[stock.Grain]
+	Turned       bool
+	TurnIn       Length
+	CornerCut    Choice[Length]
+	CornerAngle  float64 // degrees to the board's edge
+	Overlap      Length  // of the spine cloth on to each board, quarter
+	SideLap      Length  // of each side over the spine cloth, quarter
+	SideMaterial string
 }
 
 // CoveringKind says how much of the boards the covering covers.
 type CoveringKind string
 
-// FullCovering is one piece over both boards.
-const FullCovering CoveringKind = "full"
+// The covering kinds: one piece over both boards, or a spine cloth with a side
+// on each board.
+const (
+	FullCovering    CoveringKind = "full"
+	QuarterCovering CoveringKind = "quarter"
+)
+
+// Finishing is what a finished book may get besides; nothing (0) is none of it.
+type Finishing struct {
+	RibbonWidth             Length
+	Ribbon                  string // material
+	ElasticWidth            Length
+	Elastic                 string // material
+	LabelWidth, LabelHeight Length
+	Bands                   int // across the back
+}
 
 // Measured is what was found on the real, pressed block. It belongs to one
 // book or spine group, never to a format, and always replaces the estimate.

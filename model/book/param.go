@@ -3,6 +3,7 @@ package book
 import (
 	"math"
 	"slices"
+	"strings"
 	"sync"
 
 	"grainwise/assets/words"
@@ -33,6 +34,10 @@ type Param struct {
 	get      func(*Decisions) Value
 	set      func(*Decisions, Value)
 	auto     func(*Book) Value // what automatic gives; nil if not derivable
+
+	applies func(Design) bool     // nil: always
+	fitting func(Design) []string // of a choice; nil: every word
+	unfit   string                // key of what is said of a word that does not fit
 }
 
 // Group is a heading of the parameter list, in the order of making.
@@ -108,10 +113,25 @@ func (p Param) Automatic(b Book) Value {
 	return p.auto(&b)
 }
 
+// Applies says whether the parameter means anything to a design: where not, it
+// changes nothing of the book.
+func (p Param) Applies(d Design) bool { return p.applies == nil || p.applies(d) }
+
+// WordsFor are the words of a choice that suit a design.
+func (p Param) WordsFor(d Design) []string {
+	if p.fitting == nil {
+		return slices.Clone(p.Words)
+	}
+	return p.fitting(d)
+}
+
 // Set changes the decision, or says why it cannot be.
 func (p Param) Set(d *Decisions, v Value) error {
 	if err := p.Admit(v); err != nil {
 		return err
+	}
+	if fitting := p.WordsFor(d.Design); p.fitting != nil && !slices.Contains(fitting, v.Word) {
+		return &ValueError{p.Key, v.Word, words.Say(p.unfit, words.With{"words": strings.Join(fitting, ", ")})}
 	}
 	p.set(d, v)
 	return nil

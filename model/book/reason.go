@@ -30,6 +30,7 @@ func reasons() map[string]func(telling) string {
 	}
 	paper := stock(func(m Materials) string { return m.Paper.Name })
 	liner := stock(func(m Materials) string { return m.Liner.Name })
+	endpaper := stock(func(m Materials) string { return m.Endpaper.Name })
 	board := stock(func(m Materials) string { return m.Board.Name })
 	cloth := stock(func(m Materials) string { return m.Covering.Name })
 	allEdges := func(t telling) string { return words.Say("reason.allEdges") + t.equals(t.r.Paper.Lost.All) }
@@ -40,6 +41,7 @@ func reasons() map[string]func(telling) string {
 		"paper.lostEdges.top": allEdges, "paper.lostEdges.bottom": allEdges,
 		"interleaf.thickness": stock(func(m Materials) string { return m.Interleaf.Name }),
 		"liner.thickness":     liner, "liner.grain": liner,
+		"endpaper.thickness": endpaper, "endpaper.grain": endpaper,
 		"board.thickness": board, "board.grain": board,
 		"covering.thickness": cloth, "covering.grain": cloth,
 		"sewing.threadDiameter":      telling.thread,

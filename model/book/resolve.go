@@ -7,43 +7,85 @@ import (
 
 // Materials are the shelf's materials with the maker's overrides applied.
 type Materials struct {
-	Paper, Interleaf, Liner, Board, Card, Covering, Adhesive stock.Material
+	Paper, Interleaf, Liner, Endpaper, Mull, Tape stock.Material
+	Board, Card, Covering, Side, Ribbon, Elastic  stock.Material
+	Adhesive                                      stock.Material
+}
+
+// at is where the material of a key stands.
+func (m *Materials) at(key string) *stock.Material {
+	switch key {
+	case "paper":
+		return &m.Paper
+	case "interleaf":
+		return &m.Interleaf
+	case "liner":
+		return &m.Liner
+	case "endpaper":
+		return &m.Endpaper
+	case "mull":
+		return &m.Mull
+	case "sewing.tape":
+		return &m.Tape
+	case "board":
+		return &m.Board
+	case "spine":
+		return &m.Card
+	case "covering":
+		return &m.Covering
+	case "covering.side":
+		return &m.Side
+	case "ribbon":
+		return &m.Ribbon
+	case "elastic":
+		return &m.Elastic
+	case "adhesive":
+		return &m.Adhesive
+	}
+	return nil
+}
+
+// Of is the material of a key, nothing where no material has it.
+func (m Materials) Of(key string) stock.Material {
+	if at := m.at(key); at != nil {
+		return *at
+	}
+	return stock.Material{}
 }
 
 // Resolved is a design whose materials are known: what Compute reads.
 type Resolved struct {
 	Design
 	Measured Measured
-	Stock    Materials    // with the overrides applied
-	OnShelf  Materials    // as the shelf has them
-	Unknown  []stock.Kind // kinds whose named material is not on the shelf
+	Stock    Materials // with the overrides applied
+	OnShelf  Materials // as the shelf has them
+	Unknown  []string  // keys whose named material is not on the shelf
 }
 
 // Resolve looks up every material and applies the overrides. A name that the
-// shelf lacks takes the first material of its kind and is listed as unknown.
+// shelf lacks takes the first material of its kind, and its key is listed as
+// unknown.
 func Resolve(d Decisions, shelf stock.Shelf) Resolved {
 	r := Resolved{Design: d.Design, Measured: d.Measured}
-	r.Stock.Paper = r.find(shelf, stock.Paper, d.Design.Paper.Material)
-	r.Stock.Interleaf = r.find(shelf, stock.Interleaf, d.Design.Interleaf.Material)
-	r.Stock.Liner = r.find(shelf, stock.Liner, d.Design.Liner.Material)
-	r.Stock.Board = r.find(shelf, stock.Board, d.Design.Board.Material)
-	r.Stock.Card = r.find(shelf, stock.Card, d.Design.Spine.Material)
-	r.Stock.Covering = r.find(shelf, stock.Covering, d.Design.Covering.Material)
-	r.Stock.Adhesive = r.find(shelf, stock.Adhesive, d.Design.Adhesive)
+	for _, p := range table() {
+		if p.Kind == KindMaterial {
+			*r.Stock.at(p.Key) = r.find(shelf, p, p.Get(d).Word)
+		}
+	}
 	r.OnShelf = r.Stock
 	r.override()
 	return r
 }
 
-func (r *Resolved) find(shelf stock.Shelf, kind stock.Kind, name string) stock.Material {
-	if m, ok := shelf.Find(kind, name); ok {
+func (r *Resolved) find(shelf stock.Shelf, p Param, name string) stock.Material {
+	if m, ok := shelf.Find(p.Stock, name); ok {
 		return m
 	}
-	r.Unknown = append(r.Unknown, kind)
-	if all := shelf.OfKind(kind); len(all) > 0 {
+	r.Unknown = append(r.Unknown, p.Key)
+	if all := shelf.OfKind(p.Stock); len(all) > 0 {
 		return all[0]
 	}
-	return stock.Material{Kind: kind, Name: name}
+	return stock.Material{Kind: p.Stock, Name: name}
 }
 
 func (r *Resolved) override() {
@@ -55,9 +97,11 @@ func (r *Resolved) override() {
 	p.Grain = r.Paper.Grain.Or(p.Grain)
 	thicken(&r.Stock.Interleaf, r.Interleaf.Thickness)
 	thicken(&r.Stock.Liner, r.Liner.Thickness)
+	thicken(&r.Stock.Endpaper, r.Endpaper.Thickness)
 	thicken(&r.Stock.Board, r.Board.Thickness)
 	thicken(&r.Stock.Covering, r.Covering.Thickness)
 	r.Stock.Liner.Grain = r.Liner.Grain.Or(r.Stock.Liner.Grain)
+	r.Stock.Endpaper.Grain = r.Endpaper.Grain.Or(r.Stock.Endpaper.Grain)
 	r.Stock.Board.Grain = r.Board.Grain.Or(r.Stock.Board.Grain)
 	r.Stock.Covering.Grain = r.Covering.Grain.Or(r.Stock.Covering.Grain)
 }

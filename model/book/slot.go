@@ -152,6 +152,19 @@ func (p Param) stack() Param {
 	return p
 }
 
+// when names the designs that a row means anything to.
+func (p Param) when(applies func(Design) bool) Param {
+	p.applies = applies
+	return p
+}
+
+// offering narrows a choice to the words that suit a design; a word that does
+// not is refused, and what is wanted instead is said with the words of unfit.
+func (p Param) offering(fitting func(Design) []string, unfit string) Param {
+	p.fitting, p.unfit = fitting, unfit
+	return p
+}
+
 // under files rows in a group; the first so many are its main ones.
 func under(group Group, part PartID, main int, rows ...Param) []Param {
 	for i := range rows {

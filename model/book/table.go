@@ -12,8 +12,23 @@ import (
 // design.go, a row here, its words in assets/lang; rows, keys, files and the
 // schema follow.
 var table = sync.OnceValue(func() []Param {
-	return slices.Concat(blockRows(), sewingRows(), linerRows(), boardRows(), spineRows(), coveringRows(), bookRows())
+	return slices.Concat(structureRows(), blockRows(), sewingRows(), tapeRows(), linerRows(), endpaperRows(), mullRows(),
+		boardRows(), spineRows(), coveringRows(), quarterRows(), bookRows())
 })
+
+// structureRows stand first: other decisions follow the structure, and a file's
+// entries are taken in the order of the table.
+func structureRows() []Param {
+	p := word("structure", func(d *Decisions) *Structure { return &d.Design.Structure }, PleatedLiner)
+	set := p.set
+	p.set = func(d *Decisions, v Value) {
+		set(d, v)
+		if methods := d.Design.Structure.Methods(); !slices.Contains(methods, d.Design.Sewing.Method) {
+			d.Design.Sewing.Method = methods[0]
+		}
+	}
+	return under(GroupBook, PartBook, 1, p)
+}
 
 func blockRows() []Param {
 	return under(GroupBlock, PartFolio, 5,
@@ -66,7 +81,8 @@ func sewingRows() []Param {
 	return under(GroupSewing, PartBlock, 6,
 		count("sections.count", func(d *Decisions) *int { return &d.Design.Sections.Count }, 6).within(1, MaxSections),
 		count("sections.folios", func(d *Decisions) *int { return &d.Design.Sections.Folios }, 4).within(1, MaxFolios),
-		word("sewing.method", func(d *Decisions) *SewingMethod { return &d.Design.Sewing.Method }, Machine, Pamphlet),
+		word("sewing.method", func(d *Decisions) *SewingMethod { return &d.Design.Sewing.Method }, Machine, Pamphlet, Link, LinkOnTapes).
+			offering(func(d Design) []string { return plain(d.Structure.Methods()) }, "value.want.method"),
 		autoSize("sewing.threadDiameter", func(d *Decisions) *Choice[Length] { return &d.Design.Sewing.Thread },
 			func(b *Book) Length { return usualThread(b.Resolved.Sewing.Method) }).thread().within(0.15, 1.20).steps(0.01, 0.001),
 		measured("measured.spineThickness", func(d *Decisions) *Choice[Length] { return &d.Measured.SpineThickness },
@@ -78,19 +94,19 @@ func sewingRows() []Param {
 		measured("measured.blockHeight", func(d *Decisions) *Choice[Length] { return &d.Measured.BlockHeight },
 			func(b *Book) Length { return b.Resolved.Page.Height }).within(40, 480),
 		number("sewing.threadCrush", KindNumber, func(d *Decisions) *float64 { return &d.Design.Sewing.Crush }, 0.60).within(0.40, 1.00).step(0.05),
-		size("sewing.stitch", func(d *Decisions) *Length { return &d.Design.Sewing.Stitch }).from(4.5, 3.0/16).within(3, 7).steps(0.5, 1.0/32),
-		size("sewing.freeEnds", func(d *Decisions) *Length { return &d.Design.Sewing.FreeEnds }).from(20, 0.75).within(10, 50).steps(1, 1.0/16),
-		count("sewing.stations", func(d *Decisions) *int { return &d.Design.Sewing.Stations }, 5).within(3, MaxStations),
-		size("sewing.endStation", func(d *Decisions) *Length { return &d.Design.Sewing.EndStation }).from(12, 0.5).within(5, 40).steps(1, 1.0/16),
+		size("sewing.stitch", func(d *Decisions) *Length { return &d.Design.Sewing.Stitch }).from(4.5, 3.0/16).within(3, 7).steps(0.5, 1.0/32).when(byMachine),
+		size("sewing.freeEnds", func(d *Decisions) *Length { return &d.Design.Sewing.FreeEnds }).from(20, 0.75).within(10, 50).steps(1, 1.0/16).when(byMachine),
+		count("sewing.stations", func(d *Decisions) *int { return &d.Design.Sewing.Stations }, 5).within(3, MaxStations).when(spacedStations),
+		size("sewing.endStation", func(d *Decisions) *Length { return &d.Design.Sewing.EndStation }).from(12, 0.5).within(5, 40).steps(1, 1.0/16).when(byHand),
 		word("interleaf.mode", func(d *Decisions) *GuardMode { return &d.Design.Interleaf.Mode }, GuardNone, GuardSection, GuardFolio).on(PartInterleaf),
-		material("interleaf", stock.Interleaf, func(d *Decisions) *string { return &d.Design.Interleaf.Material }, "thin tissue").on(PartInterleaf),
+		material("interleaf", stock.Interleaf, func(d *Decisions) *string { return &d.Design.Interleaf.Material }, "thin tissue").on(PartInterleaf).when(guarded),
 		autoSize("interleaf.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Interleaf.Thickness },
-			func(b *Book) Length { return b.Resolved.OnShelf.Interleaf.Thickness }).within(0.01, 0.20).steps(0.01, 0.001).on(PartInterleaf),
+			func(b *Book) Length { return b.Resolved.OnShelf.Interleaf.Thickness }).within(0.01, 0.20).steps(0.01, 0.001).on(PartInterleaf).when(guarded),
 	)
 }
 
 func linerRows() []Param {
-	return under(GroupLiner, PartLiner, 4,
+	rows := under(GroupLiner, PartLiner, 4,
 		material("liner", stock.Liner, func(d *Decisions) *string { return &d.Design.Liner.Material }, "Saltgrass 120"),
 		size("liner.pleatDepth", func(d *Decisions) *Length { return &d.Design.Liner.PleatDepth }).from(10, 0.375).within(0, 25).steps(0.5, 1.0/32),
 		autoSize("liner.valleySpacing", func(d *Decisions) *Choice[Length] { return &d.Design.Liner.Spacing },
@@ -105,9 +121,10 @@ func linerRows() []Param {
 		pastEdge("liner.overhangHead", func(d *Decisions) *Length { return &d.Design.Liner.OverHead }),
 		pastEdge("liner.overhangTail", func(d *Decisions) *Length { return &d.Design.Liner.OverTail }),
 		tornEdges("liner.tornEdges", func(d *Decisions) *TornEdges { return &d.Design.Liner.Torn }),
-		size("liner.roughAllowance", func(d *Decisions) *Length { return &d.Design.Liner.RoughAllowance }).from(3, 1.0/8).within(0, 10).steps(0.5, 1.0/32),
-		size("liner.pasteStretch", func(d *Decisions) *Length { return &d.Design.Liner.PasteStretch }).from(1, 1.0/32).within(0, 3).steps(0.5, 1.0/32),
+		size("liner.roughAllowance", func(d *Decisions) *Length { return &d.Design.Liner.RoughAllowance }).from(3, 1.0/8).within(0, 10).steps(0.5, 1.0/32).when(torn),
 	)
+	stretch := size("liner.pasteStretch", func(d *Decisions) *Length { return &d.Design.Liner.PasteStretch }).from(1, 1.0/32).within(0, 3).steps(0.5, 1.0/32)
+	return append(only(pleated, rows...), under(GroupLiner, PartLiner, 0, stretch)...)
 }
 
 func pastEdge(key string, at func(*Decisions) *Length) Param {
@@ -145,7 +162,7 @@ func spineRows() []Param {
 			within(2, 25).steps(0.5, 1.0/32).on(PartJoint),
 		size("joint.setBack", func(d *Decisions) *Length { return &d.Design.Joint.SetBack }).
 			from(5, 7.0/32).within(2, 12).steps(0.5, 1.0/32).on(PartJoint),
-		material("spine", stock.Card, func(d *Decisions) *string { return &d.Design.Spine.Material }, "Withy card 0.4"),
+		material("spine", stock.Card, func(d *Decisions) *string { return &d.Design.Spine.Material }, "Withy card 0.4").when(cardSpine),
 		autoSize("spine.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Spine.Thickness },
 			func(b *Book) Length { return b.Resolved.autoSpineThickness() }).within(0.1, 6).steps(0.1, 1.0/64),
 		ease("spine.ease", func(d *Decisions) *Length { return &d.Design.Spine.Ease }),
@@ -181,7 +198,6 @@ func bookRows() []Param {
 	return under(GroupBook, PartBook, 2,
 		system("rounding.system", func(d *Decisions) *measure.System { return &d.Design.CutIn }),
 		count("copies", func(d *Decisions) *int { return &d.Design.Copies }, 1).within(1, 5000),
-		word("structure", func(d *Decisions) *Structure { return &d.Design.Structure }, PleatedLiner),
 	)
 }
 

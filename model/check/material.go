@@ -1,6 +1,8 @@
 package check
 
 import (
+	"slices"
+
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/stock"
@@ -40,7 +42,7 @@ func uses(b book.Book) []use {
 func materialUnknown(b book.Book) []Finding {
 	var found []Finding
 	for _, u := range uses(b) {
-		if !unknown(b, u.kind) {
+		if !slices.Contains(b.Resolved.Unknown, u.key) {
 			continue
 		}
 		f := Finding{
@@ -53,15 +55,6 @@ func materialUnknown(b book.Book) []Finding {
 		found = append(found, f)
 	}
 	return found
-}
-
-func unknown(b book.Book, kind stock.Kind) bool {
-	for _, k := range b.Resolved.Unknown {
-		if k == kind {
-			return true
-		}
-	}
-	return false
 }
 
 func pieceName(kind stock.Kind) string { return words.Say("finding.piece." + string(kind)) }

@@ -56,22 +56,22 @@ func levelOf(all []Finding, f Finding) Level {
 }
 
 // shelfOf is a shelf of just the materials that a book was resolved with, so
-// that a changed design can be tried on them. A stand-in for a material that
-// no shelf has is left out: it stays unknown.
+// that a changed design can be tried on them. What stands in for a material that
+// the shelf lacks was the first of its kind, and is put first; where the shelf
+// has nothing of the kind it is left out: it stays unknown.
 func shelfOf(r book.Resolved) stock.Shelf {
-	named := map[stock.Kind]string{
-		stock.Paper: r.Paper.Material, stock.Interleaf: r.Interleaf.Material,
-		stock.Liner: r.Liner.Material, stock.Board: r.Board.Material,
-		stock.Card: r.Spine.Material, stock.Covering: r.Covering.Material,
-		stock.Adhesive: r.Adhesive,
-	}
-	on := r.OnShelf
-	var shelf stock.Shelf
-	for _, m := range []stock.Material{on.Paper, on.Interleaf, on.Liner, on.Board, on.Card, on.Covering, on.Adhesive} {
-		if slices.Contains(r.Unknown, m.Kind) && m.Name == named[m.Kind] {
+	decided := book.Decisions{Design: r.Design}
+	var standIns, known []stock.Material
+	for _, p := range book.Params() {
+		if p.Kind != book.KindMaterial {
 			continue
 		}
-		shelf.Materials = append(shelf.Materials, m)
+		switch m := r.OnShelf.Of(p.Key); {
+		case !slices.Contains(r.Unknown, p.Key):
+			known = append(known, m)
+		case m.Name != p.Get(decided).Word:
+			standIns = append(standIns, m)
+		}
 	}
-	return shelf
+	return stock.Shelf{Materials: append(standIns, known...)}
 }

@@ -76,6 +76,7 @@ func notOfFormat() []string {
 		"paper.thickness", "paper.grammage", "paper.grain", "paper.turned", "paper.sheetLength", "paper.sheetWidth",
 		"paper.lostEdges", "paper.lostEdges.left", "paper.lostEdges.right", "paper.lostEdges.top", "paper.lostEdges.bottom",
 		"interleaf.thickness", "liner.thickness", "liner.grain", "liner.turned",
+		"endpaper.thickness", "endpaper.grain", "endpaper.turned",
 		"board.thickness", "board.grain", "board.turned", "spine.thickness",
 		"covering.thickness", "covering.grain", "covering.turned",
 		"sewing.threadCrush", "joint.bendLoss", "liner.pasteStretch", // of hand and material, found by measuring

@@ -19,16 +19,24 @@ const (
 	Paper     Kind = "paper"
 	Liner     Kind = "liner"
 	Interleaf Kind = "interleaf"
+	Mull      Kind = "mull"
+	Tape      Kind = "tape"
 	Board     Kind = "board"
 	Card      Kind = "card"
 	Covering  Kind = "covering"
+	Ribbon    Kind = "ribbon"
+	Elastic   Kind = "elastic"
 	Adhesive  Kind = "adhesive"
 )
 
 // Kinds returns every kind, in the order in which a book is built.
 func Kinds() []Kind {
-	return []Kind{Paper, Interleaf, Liner, Board, Card, Covering, Adhesive}
+	return []Kind{Paper, Interleaf, Liner, Mull, Tape, Board, Card, Covering, Ribbon, Elastic, Adhesive}
 }
+
+// ByLength reports whether a kind is bought by its length in the width wanted:
+// its roll's width is then the widest that there is, and it is never slit.
+func (k Kind) ByLength() bool { return k == Tape || k == Ribbon || k == Elastic }
 
 // Grain is the direction of a sheet's fibres. On a roll, long is along it.
 type Grain string

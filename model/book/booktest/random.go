@@ -20,7 +20,7 @@ func Decisions() *rapid.Generator[book.Decisions] {
 			if rapid.IntRange(0, 2).Draw(t, p.Key+"?") != 0 {
 				continue // two in three stay as they are: else nothing is ever automatic
 			}
-			if err := p.Set(&d, value(t, p)); err != nil {
+			if err := p.Set(&d, value(t, p, d.Design)); err != nil {
 				t.Fatalf("the table refuses its own range: %v", err)
 			}
 		}
@@ -35,7 +35,7 @@ func Books() *rapid.Generator[book.Book] {
 	})
 }
 
-func value(t *rapid.T, p book.Param) book.Value {
+func value(t *rapid.T, p book.Param, d book.Design) book.Value {
 	if p.Derivable && rapid.Bool().Draw(t, p.Key+" auto") {
 		return book.AutoValue
 	}
@@ -45,7 +45,7 @@ func value(t *rapid.T, p book.Param) book.Value {
 	case book.KindEdges:
 		return book.WordValue(edges(t, p.Key))
 	case book.KindWord, book.KindSwitch:
-		return book.WordValue(rapid.SampledFrom(p.Words).Draw(t, p.Key))
+		return book.WordValue(rapid.SampledFrom(p.WordsFor(d)).Draw(t, p.Key))
 	case book.KindCount:
 		return book.NumberValue(float64(rapid.IntRange(int(p.Min), int(p.Max)).Draw(t, p.Key)))
 	}
