@@ -18,7 +18,7 @@ import (
 // number is small in the ordinary test; GRAINWISE_ACTS asks for another, and
 // GRAINWISE_SEED for the acts of an earlier run.
 const (
-	fewActs  = 500
+	fewActs  = 300
 	manyActs = 5000 // enough for the memory to tell something
 	handful  = 50
 )

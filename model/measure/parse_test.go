@@ -3,6 +3,7 @@ package measure
 import (
 	"errors"
 	"math"
+	"os"
 	"strconv"
 	"strings"
 	"testing"
@@ -105,8 +106,29 @@ func TestUnfinished(t *testing.T) {
 	}
 }
 
+// fuzzed are texts that a long run of the fuzzer found to go new ways, quoted,
+// one a line.
+func fuzzed(f *testing.F) []string {
+	data, err := os.ReadFile("testdata/fuzzed.txt")
+	if err != nil {
+		f.Fatal(err)
+	}
+	var texts []string
+	for line := range strings.Lines(string(data)) {
+		text, err := strconv.Unquote(strings.TrimSuffix(line, "\n"))
+		if err != nil {
+			f.Fatalf("%s: %v", line, err)
+		}
+		texts = append(texts, text)
+	}
+	return texts
+}
+
 func FuzzParseLength(f *testing.F) {
 	for _, text := range []string{"7 3/8", "7-3/8\"", "7⅜", "187.3 mm", "18,7cm", "-1.5", "1e400", "1/0", "≈8 9/32 in", "\u00a01 m"} {
+		f.Add(text)
+	}
+	for _, text := range fuzzed(f) {
 		f.Add(text)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
