@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 	"grainwise/assets/words"
 	"grainwise/model/measure"
+	"grainwise/ui/look"
 )
 
 // menu is the menu bar. Items that cannot do anything just now are grey.
@@ -17,6 +18,7 @@ type menu struct {
 	dimensions, grain   *fyne.MenuItem
 	inWords             *fyne.MenuItem
 	millimetres, inches *fyne.MenuItem
+	colours, sizes      []*fyne.MenuItem
 	recent              *fyne.MenuItem
 	recentFiles         []string
 	state               menuState
@@ -28,6 +30,8 @@ type menuState struct {
 	view              int
 	dimensions, grain bool
 	inWords           bool
+	colours           look.Colours
+	textSize          int
 	system            measure.System
 }
 
@@ -96,7 +100,8 @@ func (m *menu) view() *fyne.Menu {
 	items = append(items, m.inWords, fyne.NewMenuItemSeparator(),
 		m.command("fit"), m.command("zoomIn"), m.command("zoomOut"),
 		fyne.NewMenuItemSeparator(), m.dimensions, m.grain,
-		fyne.NewMenuItemSeparator(), m.millimetres, m.inches)
+		fyne.NewMenuItemSeparator(), m.millimetres, m.inches,
+		fyne.NewMenuItemSeparator(), m.sizeItems(), m.colourItems())
 	return fyne.NewMenu(words.Say("menu.view"), items...)
 }
 
@@ -121,6 +126,7 @@ func (m *menu) show() {
 	}
 	m.dimensions.Checked, m.grain.Checked, m.inWords.Checked = now.dimensions, now.grain, now.inWords
 	m.millimetres.Checked, m.inches.Checked = now.system == measure.Metric, now.system == measure.Imperial
+	m.showAppearance()
 	m.main.Refresh()
 }
 
@@ -130,6 +136,7 @@ func (m *menu) now() menuState {
 	return menuState{
 		undo: undo != "", redo: redo != "", back: w.canGiveBack(),
 		view: w.middle.at, dimensions: w.middle.showDims, grain: w.middle.showGrain, inWords: w.middle.showWords,
+		colours: w.colours(), textSize: w.textSize,
 		system: w.session.System(),
 	}
 }

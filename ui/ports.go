@@ -21,6 +21,11 @@ type Ports struct {
 	Trouble error
 	// Dialogs are the platform's; nil where it has none.
 	Dialogs Dialogs
+	// Contrast says that the system asks for high contrast.
+	Contrast bool
+	// Scale makes everything larger or smaller, in per cent; nil where the
+	// toolkit cannot. It takes hold with the next change of the theme.
+	Scale func(percent int)
 	// Favourites keeps the maker's formats, Recent the files used last.
 	Favourites project.Favourites
 	Recent     project.Recent

@@ -55,6 +55,8 @@ func commands() []command {
 		{id: "lastFinding", group: "window", keys: held(shift, fyne.KeyF8), do: func(w *Window) { w.findings.step(-1) }},
 		{id: "press", group: "window", keys: held(0, fyne.KeySpace, fyne.KeyReturn), also: held(0, fyne.KeyEnter)},
 		{id: "shut", group: "window", keys: held(0, fyne.KeyEscape)},
+		{id: "larger", group: "window", keys: held(control|shift, fyne.KeyPeriod), do: func(w *Window) { w.stepTextSize(1) }},
+		{id: "smaller", group: "window", keys: held(control|shift, fyne.KeyComma), do: func(w *Window) { w.stepTextSize(-1) }},
 	}
 	table = append(table, drawingCommands()...)
 	table = append(table, controlCommands()...)

@@ -34,6 +34,7 @@ type Window struct {
 	sheets   []*sheet // open ones, the topmost last
 	waiting  bool     // a native dialog is open
 	apart    func(work func() (then func()))
+	textSize int    // in per cent
 	pointed  string // the row under the pointer
 	focused  string // the row chosen last
 }
@@ -51,6 +52,8 @@ func New(app fyne.App, ports Ports) *Window { return assemble(app, ports, newMid
 // still, for they have no goroutine that is the window's own.
 func assemble(app fyne.App, ports Ports, drawing func(*session.Session, *controls.Tips) *middle) *Window {
 	w := &Window{app: app, win: app.NewWindow(words.Say("window.name")), ports: ports, tips: controls.NewTips(), apart: onOwnThread}
+	w.textSize = StoredTextSize(app)
+	w.dressFirst()
 	w.session = session.New(ports.Project, ports.Path)
 	w.session.SetSystem(w.firstUnit())
 	w.middle = drawing(w.session, w.tips)

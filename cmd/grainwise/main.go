@@ -32,7 +32,13 @@ func main() {
 	}
 	a := application()
 	giveBack(a)
-	ui.New(a, ports(os.Args[1:])).Show()
+	scale := scaling(a)
+	scale(ui.StoredTextSize(a))
+	p := ports(os.Args[1:])
+	p.Contrast, p.Scale = highContrast(), scale
+	w := ui.New(a, p)
+	w.Show()
+	followContrast(w.SetContrast)
 	a.Run()
 }
 

@@ -134,7 +134,7 @@ func (c *ChoiceField) paint() {
 	if c.quiet {
 		ink = p.Quiet
 	}
-	setFill(c.rule, p.Ruled)
+	setFill(c.rule, p.Field)
 	if c.hovered {
 		setFill(c.rule, p.Quiet)
 	}

@@ -132,6 +132,10 @@ func (p *press) setOff(off bool) {
 // ringed says whether the focus ring is to be seen.
 func (p *press) ringed() bool { return p.focused && !p.byMouse }
 
+// ringWidth is that of every focus ring: WCAG 2.2, criterion 2.4.13, asks for
+// an area of at least 2 pixels round the control.
+const ringWidth = float32(2)
+
 // ring is the frame drawn round what has the focus.
 func ring() *canvas.Rectangle {
 	r := box()
@@ -142,5 +146,5 @@ func ring() *canvas.Rectangle {
 
 func (p *press) paintRing(r *canvas.Rectangle, pal look.Palette) {
 	show(r, p.ringed())
-	setFrame(r, noColour, pal.Accent, 1.6)
+	setFrame(r, noColour, pal.Accent, ringWidth)
 }

@@ -84,7 +84,7 @@ func (s *Scroller) CreateRenderer() fyne.WidgetRenderer {
 func (s *Scroller) paint() {
 	p := look.Current()
 	show(s.ring, s.focused)
-	setFrame(s.ring, noColour, p.Accent, 2)
+	setFrame(s.ring, noColour, p.Accent, ringWidth)
 }
 
 func (s *Scroller) place(size fyne.Size) {

@@ -229,7 +229,7 @@ func (s *Slider) paint() {
 	setFill(s.mark, p.Ink)
 	show(s.mark, s.state.HasAuto && !s.state.Hollow)
 	show(s.ring, s.focused)
-	setFrame(s.ring, noColour, p.Accent, 1.6)
+	setFrame(s.ring, noColour, p.Accent, ringWidth)
 	switch {
 	case s.held:
 		setFill(s.done, p.Accent)

@@ -132,7 +132,7 @@ func (c *Chip) paint() {
 	case c.off:
 		ink = over(faint(p.Quiet), p.Panel)
 	case c.on:
-		fill, stroke, ink = p.Card, p.Ruled, p.Ink
+		fill, stroke, ink = p.Card, p.Field, p.Ink
 	case c.hovered:
 		fill = p.Hover
 	}

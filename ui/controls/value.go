@@ -207,7 +207,7 @@ func (v *ValueField) CreateRenderer() fyne.WidgetRenderer {
 func (v *ValueField) paint() {
 	p := look.Current()
 	setText(v.unit, v.state.Unit, p.Quiet)
-	setFill(v.rule, p.Ruled)
+	setFill(v.rule, p.Field)
 	show(v.rule, !v.Editing())
 }
 

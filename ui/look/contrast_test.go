@@ -4,6 +4,9 @@ import (
 	"image/color"
 	"math"
 	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/theme"
 )
 
 // luminance is the relative luminance of WCAG 2.2, section "relative
@@ -33,55 +36,132 @@ func over(top, under color.NRGBA) color.NRGBA {
 	return color.NRGBA{mix(top.R, under.R), mix(top.G, under.G), mix(top.B, under.B), 0xFF}
 }
 
-func TestContrastFormulaKnowsItsEnds(t *testing.T) {
+// Values published with the formula: its ends and the primaries' luminances
+// are WCAG 2.2's own; blue on white and blue on red stand in "Math for Web
+// Design" (Manning), section 7.4.2; orange and its pair in the examples of the
+// npm package contrast-ratio-checker, to every digit given there; 767676 and
+// 595959 are the greys commonly named for 4.5 and 7.
+func TestContrastAgreesWithPublishedValues(t *testing.T) {
 	black, white := rgb(0), rgb(0xFFFFFF)
-	if got := contrast(black, white); math.Abs(got-21) > 1e-9 {
-		t.Errorf("black on white is 21:1 by WCAG, got %v", got)
+	for _, c := range []struct {
+		a, b        color.NRGBA
+		want, apart float64
+	}{
+		{black, white, 21, 1e-9}, {white, white, 1, 1e-9},
+		{rgb(0x0000FF), white, 8.59, 0.005}, {rgb(0x0000FF), rgb(0xFF0000), 2.15, 0.005},
+		{rgb(0xFF8100), rgb(0x64003A), 5.235369975583679, 1e-9},
+		{rgb(0x767676), white, 4.54, 0.005}, {rgb(0x595959), white, 7.0, 0.005},
+	} {
+		if got := contrast(c.a, c.b); math.Abs(got-c.want) > c.apart {
+			t.Errorf("%v on %v: %v, published %v", c.a, c.b, got, c.want)
+		}
 	}
-	// #767676 is the lightest grey WCAG's understanding documents name as passing 4.5 on white.
-	if got := contrast(rgb(0x767676), white); got < 4.5 || got > 4.6 {
-		t.Errorf("767676 on white: got %v, want 4.54", got)
+	for c, want := range map[uint32]float64{0xFF0000: 0.2126, 0x00FF00: 0.7152, 0x0000FF: 0.0722, 0xFF8100: 0.36960513804637335} {
+		if got := luminance(rgb(c)); math.Abs(got-want) > 1e-9 {
+			t.Errorf("the luminance of %06X is %v, published %v", c, got, want)
+		}
 	}
 }
 
-// WCAG 2.2, criteria 1.4.3 (text 4.5) and 1.4.11 (shapes and states 3).
-func TestContrastOfEveryPairUsed(t *testing.T) {
-	for name, p := range map[string]Palette{"light": Light(), "dark": Dark()} {
-		washed := over(p.Wash, p.Panel)
-		hovered := over(p.Hover, p.Panel)
-		texts := []struct {
-			what       string
-			text, back color.NRGBA
-		}{
-			{"ink on panel", p.Ink, p.Panel}, {"ink on card", p.Ink, p.Card}, {"ink on wash", p.Ink, washed}, {"ink on hover", p.Ink, hovered},
-			{"quiet on panel", p.Quiet, p.Panel}, {"quiet on card", p.Quiet, p.Card}, {"quiet on wash", p.Quiet, washed}, {"quiet on hover", p.Quiet, hovered},
-			{"accent on panel", p.Accent, p.Panel}, {"accent on card", p.Accent, p.Card}, {"accent on wash", p.Accent, washed},
-			{"text on accent", p.OnAccent, p.Accent},
-			{"stop word on panel", p.Stop, p.Panel}, {"stop word on card", p.Stop, p.Card}, {"error line on wash", p.Stop, washed},
-			{"check word on panel", p.Check, p.Panel}, {"check word on card", p.Check, p.Card},
-			{"note word on panel", p.Note, p.Panel}, {"note word on card", p.Note, p.Card},
-			{"quiet on ruler", p.Quiet, p.Ruler}, {"ink on ruler now", p.Ink, p.RulerNow},
-			{"ink on sheet", p.SheetInk, p.Sheet}, {"dimension on sheet", p.SheetQuiet, p.Sheet}, {"accent on sheet", p.SheetAccent, p.Sheet},
-			{"tip", p.TipInk, p.Tip},
+// pair is one colour as it stands on another.
+type pair struct {
+	what     string
+	on, back color.NRGBA
+}
+
+// textPairs is every text of the window on everything it stands on.
+func (p Palette) textPairs() []pair {
+	washed, hovered, hoveredCard := over(p.Wash, p.Panel), over(p.Hover, p.Panel), over(p.Hover, p.Card)
+	pairs := []pair{
+		{"text on the primary button", p.OnAccent, p.Accent}, {"the same under the pointer", p.OnAccent, over(p.Pressed, p.Accent)},
+		{"error under a chosen row", p.Stop, washed}, {"error under a row", p.Stop, p.Panel}, {"error in a sheet", p.Stop, p.Card},
+		{"back to automatic", p.Accent, p.Card},
+		{"quiet on ruler", p.Quiet, p.Ruler}, {"ink on ruler now", p.Ink, p.RulerNow},
+		{"name in the title block", p.SheetInk, p.Sheet}, {"unit in the title block", p.SheetQuiet, p.Sheet}, {"changed figure", p.SheetAccent, p.Sheet},
+		{"tip", p.TipInk, p.Tip},
+		{"selected text in a value", p.Ink, over(faded(p.Accent, 0x48), p.Card)},
+	}
+	for _, text := range []pair{{"ink", p.Ink, p.Panel}, {"quiet", p.Quiet, p.Panel}} {
+		for where, back := range map[string]color.NRGBA{"panel": p.Panel, "card": p.Card, "wash": washed, "hover": hovered, "card under the pointer": hoveredCard} {
+			pairs = append(pairs, pair{text.what + " on " + where, text.on, back})
 		}
-		for _, pair := range texts {
-			if got := contrast(pair.text, pair.back); got < 4.5 {
-				t.Errorf("%s, %s: %.2f, want 4.5", name, pair.what, got)
+	}
+	for _, l := range []Level{Note, Check, Stop} {
+		for where, back := range map[string]color.NRGBA{"panel": p.Panel, "card": p.Card, "hover": hovered} {
+			pairs = append(pairs, pair{string(iconOf(l)) + " word on " + where, p.Level(l), back})
+		}
+	}
+	return pairs
+}
+
+func iconOf(l Level) Icon { i, _ := l.icon(); return i }
+
+// shapePairs is every shape and line that a control needs to be found and read.
+func (p Palette) shapePairs() []pair {
+	washed := over(p.Wash, p.Panel)
+	pairs := []pair{
+		{"cross in stop", p.OnStop, p.Stop},
+		{"thumb", p.Ink, p.Panel}, {"thumb of a chosen row", p.Ink, washed}, {"thumb on track", p.Ink, p.Track},
+		{"hollow thumb", p.Quiet, p.Panel}, {"hollow thumb of a chosen row", p.Quiet, washed}, {"thumb in the hand", p.Accent, p.Panel},
+		{"automatic mark", p.Ink, p.Panel}, {"ruler's pointer", p.Ink, p.RulerNow},
+		{"line under a value", p.Field, p.Panel}, {"line under a value of a chosen row", p.Field, washed},
+		{"frame of a switch that is on", p.Field, p.Panel}, {"line under the page's tab", p.Ink, p.Panel},
+		{"icon", p.Ink, p.Panel}, {"icon that is on", p.Ink, p.Card},
+		{"bar of a chosen row", p.Accent, washed}, {"bar beside panel", p.Accent, p.Panel}, {"primary button", p.Accent, p.Panel}, {"primary button on a card", p.Accent, p.Card},
+		{"pill under the pointer", p.Accent, p.Card},
+		{"focus on panel", p.Accent, p.Panel}, {"focus on card", p.Accent, p.Card}, {"focus on wash", p.Accent, washed}, {"focus on the sheet", p.SheetAccent, p.Sheet},
+		{"focus round a ruler's step", p.Accent, p.Panel},
+	}
+	for _, l := range []Level{Note, Check, Stop} {
+		for where, back := range map[string]color.NRGBA{"panel": p.Panel, "card": p.Card, "wash": washed} {
+			pairs = append(pairs, pair{string(iconOf(l)) + " on " + where, p.Level(l), back})
+		}
+	}
+	return pairs
+}
+
+// WCAG 2.2: text 4.5 (criterion 1.4.3), in high contrast 7 (1.4.6); shapes,
+// states and focus 3 (1.4.11, 2.4.13).
+func TestContrastOfEveryPairUsed(t *testing.T) {
+	for name, p := range map[string]Palette{"light": Light(), "dark": Dark(), "light contrast": LightContrast(), "dark contrast": DarkContrast()} {
+		text := 4.5
+		if p.Stark {
+			text = 7
+		}
+		for _, pair := range p.textPairs() {
+			if got := contrast(pair.on, pair.back); got < text {
+				t.Errorf("%s, %s: %.2f, want %v", name, pair.what, got, text)
 			}
 		}
-		shapes := []struct {
-			what        string
-			shape, back color.NRGBA
-		}{
-			{"stop", p.Stop, p.Panel}, {"cross in stop", p.OnStop, p.Stop}, {"check", p.Check, p.Panel}, {"note", p.Note, p.Panel},
-			{"check on card", p.Check, p.Card}, {"note on card", p.Note, p.Card}, {"check on wash", p.Check, washed},
-			{"thumb on panel", p.Ink, p.Panel}, {"hollow thumb", p.Quiet, p.Panel}, {"focus ring", p.Accent, p.Panel}, {"accent bar", p.Accent, washed},
-			{"thumb on track", p.Ink, p.Track}, {"icon", p.Ink, p.Panel},
-		}
-		for _, pair := range shapes {
-			if got := contrast(pair.shape, pair.back); got < 3 {
+		for _, pair := range p.shapePairs() {
+			if got := contrast(pair.on, pair.back); got < 3 {
 				t.Errorf("%s, %s: %.2f, want 3", name, pair.what, got)
 			}
+		}
+		if p.Stark {
+			for what, line := range map[string]color.NRGBA{"hairline": p.Hairline, "frame": p.Ruled, "track": p.Track} {
+				if got := contrast(line, p.Panel); got < 3 {
+					t.Errorf("%s, %s: %.2f, want 3", name, what, got)
+				}
+			}
+		}
+	}
+}
+
+// The system's wish for high contrast counts where colours follow it.
+func TestThemeFollowsWhatIsChosen(t *testing.T) {
+	for _, c := range []struct {
+		theme   Theme
+		variant fyne.ThemeVariant
+		want    Palette
+	}{
+		{Theme{}, theme.VariantLight, Light()}, {Theme{}, theme.VariantDark, Dark()},
+		{Theme{Contrast: true}, theme.VariantLight, LightContrast()}, {Theme{Contrast: true}, theme.VariantDark, DarkContrast()},
+		{Theme{Colours: LightColours, Contrast: true}, theme.VariantDark, Light()}, {Theme{Colours: DarkColours}, theme.VariantLight, Dark()},
+		{Theme{Colours: StarkLight}, theme.VariantDark, LightContrast()}, {Theme{Colours: StarkDark}, theme.VariantLight, DarkContrast()},
+	} {
+		if got := c.theme.Palette(c.variant); got != c.want {
+			t.Errorf("%+v in variant %v takes %+v", c.theme, c.variant, got)
 		}
 	}
 }

@@ -9,30 +9,66 @@ import (
 
 // Theme dresses the whole window. The zero value follows the system's variant.
 type Theme struct {
-	// Fixed, when set, is used whatever the system says.
-	Fixed *fyne.ThemeVariant
+	Colours Colours
+	// Contrast says that the system asks for high contrast; it counts where the
+	// colours follow the system.
+	Contrast bool
+}
+
+// Colours is the maker's choice.
+type Colours string
+
+// The choices; the empty one follows the system.
+const (
+	AsSystem     Colours = ""
+	LightColours Colours = "light"
+	DarkColours  Colours = "dark"
+	StarkLight   Colours = "light-contrast"
+	StarkDark    Colours = "dark-contrast"
+)
+
+// AllColours lists the choices in the order in which they are offered.
+func AllColours() []Colours {
+	return []Colours{AsSystem, LightColours, DarkColours, StarkLight, StarkDark}
 }
 
 // Following is the theme that follows the system.
 func Following() Theme { return Theme{} }
 
 // Always is the theme that keeps to one variant.
-func Always(variant fyne.ThemeVariant) Theme { return Theme{Fixed: &variant} }
+func Always(variant fyne.ThemeVariant) Theme {
+	if variant == theme.VariantDark {
+		return Theme{Colours: DarkColours}
+	}
+	return Theme{Colours: LightColours}
+}
 
 // Palette is the set of colours for the variant the system asks for.
 func (t Theme) Palette(variant fyne.ThemeVariant) Palette {
-	if t.Fixed != nil {
-		variant = *t.Fixed
+	switch t.Colours {
+	case LightColours:
+		return Light()
+	case DarkColours:
+		return Dark()
+	case StarkLight:
+		return LightContrast()
+	case StarkDark:
+		return DarkContrast()
 	}
-	return paletteOf(variant)
+	switch dark := variant == theme.VariantDark; {
+	case dark && t.Contrast:
+		return DarkContrast()
+	case dark:
+		return Dark()
+	case t.Contrast:
+		return LightContrast()
+	}
+	return Light()
 }
 
 // Color implements fyne.Theme.
 func (t Theme) Color(name fyne.ThemeColorName, variant fyne.ThemeVariant) color.Color {
-	if t.Fixed != nil {
-		variant = *t.Fixed
-	}
-	p := paletteOf(variant)
+	p := t.Palette(variant)
 	switch name {
 	case theme.ColorNameForeground:
 		return ink{p.Ink}
@@ -49,7 +85,7 @@ func (t Theme) Color(name fyne.ThemeColorName, variant fyne.ThemeVariant) color.
 	case theme.ColorNameSelection:
 		return faded(p.Accent, 0x48)
 	case theme.ColorNameInputBorder:
-		return p.Ruled
+		return p.Field
 	case theme.ColorNameSeparator:
 		return p.Hairline
 	case theme.ColorNamePlaceHolder:
