@@ -130,7 +130,7 @@ func (w *Window) showStrip() {
 		return
 	}
 	text := controls.NewLabel(controls.PlainLabel, words.Say("first.text"))
-	bar := controls.Across(8, controls.Gap(4, 1), text, controls.Gap(2, 1),
+	bar := controls.AcrossGiving(8, []fyne.CanvasObject{text}, controls.Gap(4, 1), text, controls.Gap(2, 1),
 		controls.NewButton(controls.Solid, words.Say("first.formats"), w.openGallery),
 		controls.NewButton(controls.Framed, words.Say("first.paper"), w.openFromSheet),
 		controls.NewButton(controls.Framed, words.Say("first.sizes"), w.newBook),

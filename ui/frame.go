@@ -10,8 +10,28 @@ import (
 type frame struct {
 	left, leftLine, middle, rightLine, right fyne.CanvasObject
 
-	wide    float32                   // the left column at the last layout
-	widened func(left, right float32) // told when the columns have other widths
+	wide, far float32                   // the left and right column at the last layout
+	widened   func(left, right float32) // told when the columns have other widths
+
+	aside   bool // a narrow window shows the right column in the drawing's place
+	narrow  bool // at the last layout
+	changed func(narrow bool)
+}
+
+// narrowWindow is the width below which drawing and findings take turns.
+const narrowWindow = float32(1130)
+
+// turn shows the right column in a narrow window, or the drawing again.
+func (f *frame) turn(aside bool) {
+	f.aside = aside
+	f.take()
+}
+
+// take shows what a narrow window has room for, a wide one both.
+func (f *frame) take() {
+	setVisible(f.middle, !f.narrow || !f.aside)
+	setVisible(f.right, !f.narrow || f.aside)
+	setVisible(f.rightLine, !f.narrow)
 }
 
 // sideWidths are the widths of the side columns in a window so wide.
@@ -28,6 +48,15 @@ func sideWidths(window float32) (left, right float32) {
 // Layout implements fyne.Layout.
 func (f *frame) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	left, right := sideWidths(size.Width)
+	if narrow := size.Width < narrowWindow; narrow != f.narrow {
+		f.narrow = narrow
+		f.take()
+		f.changed(narrow)
+	}
+	if f.narrow {
+		f.layNarrow(left, size)
+		return
+	}
 	x := float32(0)
 	for _, column := range []struct {
 		o     fyne.CanvasObject
@@ -43,14 +72,32 @@ func (f *frame) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 		column.o.Move(fyne.NewPos(x, 0))
 		x += column.width
 	}
-	if f.wide != left {
-		f.wide = left
+	f.tell(left, right)
+}
+
+func (f *frame) tell(left, right float32) {
+	if f.wide != left || f.far != right {
+		f.wide, f.far = left, right
 		f.widened(left, right)
 	}
 }
 
-// MinSize implements fyne.Layout: the drawing at its least beside the columns.
-func (f *frame) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(360+268+300, 480) }
+// layNarrow gives drawing and findings the same place.
+func (f *frame) layNarrow(left float32, size fyne.Size) {
+	rest := max(0, size.Width-left-1)
+	for _, column := range []struct {
+		o        fyne.CanvasObject
+		x, width float32
+	}{{f.left, 0, left}, {f.leftLine, left, 1}, {f.middle, left + 1, rest}, {f.right, left + 1, rest}} {
+		column.o.Resize(fyne.NewSize(column.width, size.Height))
+		column.o.Move(fyne.NewPos(column.x, 0))
+	}
+	f.tell(left, rest)
+}
+
+// MinSize implements fyne.Layout: the parameters, and the drawing or the
+// findings beside them.
+func (f *frame) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(360+440, 330) }
 
 // rightColumn gives the list to cut its own height and the findings the rest.
 type rightColumn struct {

@@ -46,17 +46,15 @@ func (w *Window) area() int {
 		return -1
 	}
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(o).AddXY(o.Size().Width/2, o.Size().Height/2)
-	bar := fyne.CurrentApp().Driver().AbsolutePositionForObject(w.column.scroll)
-	left, right := sideWidths(w.win.Canvas().Size().Width)
 	switch {
-	case at.X < left && at.Y >= bar.Y:
+	case within(at, w.column.scroll):
 		return columnArea
-	case at.Y < bar.Y && !within(at, w.middle.box):
-		return barArea
-	case at.X >= w.win.Canvas().Size().Width-right:
+	case w.frame.right.Visible() && within(at, w.frame.right):
 		return findingsArea
+	case w.frame.middle.Visible() && within(at, w.frame.middle):
+		return drawingArea
 	}
-	return drawingArea
+	return barArea
 }
 
 // within says whether a place of the window lies in an object.
@@ -77,10 +75,14 @@ func (w *Window) focusArea(area int) {
 			w.column.groups[0].rows[0].row.Focus(canvas)
 		}
 	case drawingArea:
+		w.turnSide(false)
 		canvas.Focus(w.middle.tabs.Chips()[w.middle.at])
 	case findingsArea:
+		w.turnSide(true)
 		if len(w.findings.found) > 0 {
 			canvas.Focus(w.findings.cards[w.findings.open()])
+		} else {
+			canvas.Focus(w.cut.head)
 		}
 	}
 }

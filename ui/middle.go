@@ -64,7 +64,8 @@ func (m *middle) bar(tips *controls.Tips) fyne.CanvasObject {
 	fit.SetTip(tips, words.Say("drawing.fitTip"))
 	m.wordsChip = controls.NewChip(words.Say("drawing.words"), m.toggleWords)
 	m.wordsChip.SetTip(tips, words.Say("drawing.wordsTip"))
-	bar := controls.Across(4, m.tabs, m.wordsChip, controls.Spring(), m.dimensions, m.grain, controls.Gap(4, 1), minus, plus, controls.Gap(4, 1), fit)
+	zoom := controls.Across(4, minus, plus)
+	bar := controls.AcrossGiving(4, []fyne.CanvasObject{zoom}, m.tabs, m.wordsChip, controls.Spring(), m.dimensions, m.grain, controls.Gap(4, 1), zoom, controls.Gap(4, 1), fit)
 	return controls.Fixed(0, 36, controls.Inset(4, 4, 4, 4, bar))
 }
 

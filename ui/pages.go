@@ -16,6 +16,7 @@ type pagesBar struct {
 	design     *controls.Tab
 	undo, redo *controls.Chip
 	units      *controls.Segment
+	sides      *controls.Segment // in a narrow window: the drawing, or the findings
 }
 
 // systems are the units shown, in the order of the switch.
@@ -27,11 +28,27 @@ func newPagesBar(w *Window) *pagesBar {
 	b.undo = controls.NewIconToggle(look.IconUndo, w.tips, words.Say("menu.undo"), w.undo)
 	b.redo = controls.NewIconToggle(look.IconRedo, w.tips, words.Say("menu.redo"), w.redo)
 	b.units = controls.NewSegment([]string{measure.Metric.Label(), measure.Imperial.Label()}, func(i int) { w.setUnit(systems[i]) })
+	b.sides = controls.NewSegment([]string{words.Say("side.drawing"), words.Say("side.findings")}, func(i int) { w.turnSide(i == 1) })
+	b.sides.SetOn(0)
+	b.sides.Hide()
 	return b
 }
 
+// offerSides shows the switch where drawing and findings take turns.
+func (b *pagesBar) offerSides(narrow bool) { setVisible(b.sides, narrow) }
+
+// turnSide shows the findings in a narrow window, or the drawing.
+func (w *Window) turnSide(findings bool) {
+	side := 0
+	if findings {
+		side = 1
+	}
+	w.pages.sides.SetOn(side)
+	w.frame.turn(findings)
+}
+
 func (b *pagesBar) object() fyne.CanvasObject {
-	bar := controls.Across(4, controls.Gap(4, 1), b.design, controls.Spring(), b.undo, b.redo, controls.Gap(8, 1), b.units, controls.Gap(8, 1))
+	bar := controls.Across(4, controls.Gap(4, 1), b.design, controls.Gap(8, 1), b.sides, controls.Spring(), b.undo, b.redo, controls.Gap(8, 1), b.units, controls.Gap(8, 1))
 	return controls.Fixed(0, controls.TabHeight, bar)
 }
 

@@ -23,6 +23,7 @@ type Window struct {
 	session *session.Session
 	tips    *controls.Tips
 
+	frame    *frame
 	pages    *pagesBar
 	format   *formatHead
 	column   *column
@@ -104,6 +105,7 @@ func (w *Window) body() fyne.CanvasObject {
 	findings := w.findings.object()
 	right := container.New(&rightColumn{findings, cut}, findings, cut)
 	f := &frame{left: left, leftLine: controls.NewHairline(), middle: w.middle.box, rightLine: controls.NewHairline(), right: right}
+	w.frame, f.changed = f, func(narrow bool) { w.pages.offerSides(narrow) }
 	f.widened = func(left, right float32) {
 		w.format.fit(left)
 		w.cut.fit(right)
@@ -184,6 +186,7 @@ func (w *Window) choosePart(part book.PartID) {
 
 // chooseFinding opens the way to the row that a finding speaks of.
 func (w *Window) chooseFinding(f check.Finding) {
+	w.turnSide(true)
 	w.chooseRow(f.Key)
 	w.choosePart(f.Part)
 	w.column.reveal(f.Key)

@@ -9,7 +9,10 @@ import (
 )
 
 // FigureHeight is that of a cell of the title block.
-const FigureHeight = float32(54)
+const (
+	FigureHeight = float32(54)
+	BriefHeight  = float32(39) // without the line in the other unit
+)
 
 // Figure is a cell of the title block, on the drawing's sheet: a name, a value
 // and the value in the other unit.
@@ -17,6 +20,7 @@ type Figure struct {
 	widget.BaseWidget
 	texts        [3]string
 	ruled        bool
+	brief        bool // without the line in the other unit
 	changing     bool
 	ground, line *canvas.Rectangle
 	name         *canvas.Text
@@ -48,14 +52,25 @@ func (f *Figure) SetRuled(ruled bool) {
 	}
 }
 
+// SetBrief leaves out the line in the other unit, where room is short.
+func (f *Figure) SetBrief(brief bool) {
+	if f.brief != brief {
+		f.brief = brief
+		f.Refresh()
+	}
+}
+
 // CreateRenderer implements fyne.Widget.
 func (f *Figure) CreateRenderer() fyne.WidgetRenderer {
 	return on(f.ground, f.line, f.name, f.value, f.other).drawn(f.paint, f.place, f.least)
 }
 
 func (f *Figure) least() fyne.Size {
-	width := max(look.Width(f.name, f.texts[0]), look.Width(f.value, f.texts[1]), look.Width(f.other, f.texts[2]))
-	return fyne.NewSize(ceiling(width)+20, FigureHeight)
+	width := max(look.Width(f.name, f.texts[0]), look.Width(f.value, f.texts[1]))
+	if f.brief {
+		return fyne.NewSize(ceiling(width)+20, BriefHeight)
+	}
+	return fyne.NewSize(ceiling(max(width, look.Width(f.other, f.texts[2])))+20, FigureHeight)
 }
 
 func (f *Figure) paint() {
@@ -69,6 +84,7 @@ func (f *Figure) paint() {
 	show(f.line, f.ruled)
 	setText(f.name, look.Fit(f.name, f.texts[0], room), p.SheetQuiet)
 	setText(f.value, look.Fit(f.value, f.texts[1], room), ink)
+	show(f.other, !f.brief)
 	setText(f.other, look.Fit(f.other, f.texts[2], room), p.SheetQuiet)
 }
 

@@ -2,6 +2,7 @@ package controls
 
 import (
 	"image/color"
+	"slices"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -69,14 +70,43 @@ func (d *down) MinSize(objects []fyne.CanvasObject) fyne.Size {
 // Across sets objects side by side at their own widths, each in the middle of
 // the height; a Spring takes what is left.
 func Across(gap float32, objects ...fyne.CanvasObject) *fyne.Container {
-	return container.New(across{gap}, objects...)
+	return container.New(across{gap: gap}, objects...)
 }
 
-type across struct{ gap float32 }
+// AcrossGiving is Across where some of the objects, the first of them first,
+// give way as soon as there is no room for all.
+func AcrossGiving(gap float32, giving []fyne.CanvasObject, objects ...fyne.CanvasObject) *fyne.Container {
+	return container.New(across{gap, giving}, objects...)
+}
+
+type across struct {
+	gap    float32
+	giving []fyne.CanvasObject
+}
+
+// give hides what there is no room for.
+func (a across) give(objects []fyne.CanvasObject, room float32) {
+	if len(a.giving) == 0 {
+		return
+	}
+	need := a.MinSize(objects).Width
+	widths := make([]float32, len(a.giving))
+	for i, o := range a.giving {
+		widths[i] = o.MinSize().Width + a.gap
+		need += widths[i]
+	}
+	for i, o := range a.giving {
+		show(o, need <= room)
+		if need > room {
+			need -= widths[i]
+		}
+	}
+}
 
 // Layout implements fyne.Layout.
 func (a across) Layout(objects []fyne.CanvasObject, size fyne.Size) {
-	spare := size.Width - a.MinSize(objects).Width
+	a.give(objects, size.Width)
+	spare := size.Width - across{gap: a.gap}.MinSize(objects).Width
 	springs := 0
 	for _, o := range objects {
 		if _, ok := o.(*spring); ok && o.Visible() {
@@ -102,7 +132,7 @@ func (a across) MinSize(objects []fyne.CanvasObject) fyne.Size {
 	least := fyne.Size{}
 	shown := 0
 	for _, o := range objects {
-		if o.Visible() {
+		if o.Visible() && !slices.Contains(a.giving, o) {
 			size := o.MinSize()
 			least.Width += size.Width
 			least.Height = max(least.Height, size.Height)

@@ -13,6 +13,9 @@ import (
 // narrow is the width below which the cells stand in two lines of four, dp.
 const narrow = 760
 
+// short is the width below which they leave out the other unit, dp.
+const short = 560
+
 // titleBlock shows a book's key figures on the drawing's own paper.
 type titleBlock struct {
 	object fyne.CanvasObject
@@ -55,7 +58,10 @@ type cells struct{ rule fyne.CanvasObject }
 // Layout implements fyne.Layout.
 func (c *cells) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 	figures := objects[:cellCount]
-	rows := rowsAt(size.Width)
+	rows, high := rowsAt(size.Width), cellHeight(size.Width)
+	for _, o := range figures {
+		o.(*controls.Figure).SetBrief(size.Width < short)
+	}
 	inRow := cellCount / rows
 	widths := columns(figures, inRow, size.Width)
 	for i, o := range figures {
@@ -64,10 +70,10 @@ func (c *cells) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 		for _, w := range widths[:i%inRow] {
 			left += w
 		}
-		o.Move(fyne.NewPos(left, float32(i/inRow)*controls.FigureHeight))
-		o.Resize(fyne.NewSize(widths[i%inRow], controls.FigureHeight))
+		o.Move(fyne.NewPos(left, float32(i/inRow)*high))
+		o.Resize(fyne.NewSize(widths[i%inRow], high))
 	}
-	c.rule.Move(fyne.NewPos(0, float32(rows-1)*controls.FigureHeight))
+	c.rule.Move(fyne.NewPos(0, float32(rows-1)*high))
 	c.rule.Resize(fyne.NewSize(size.Width, 1))
 }
 
@@ -82,8 +88,16 @@ func rowsAt(width float32) int {
 	return 1
 }
 
+// cellHeight is that of a cell: the other unit gives way last.
+func cellHeight(width float32) float32 {
+	if width < short {
+		return controls.BriefHeight
+	}
+	return controls.FigureHeight
+}
+
 // titleHeight is the block's height at a width, its upper rule included.
-func titleHeight(width float32) float32 { return float32(rowsAt(width))*controls.FigureHeight + 1 }
+func titleHeight(width float32) float32 { return float32(rowsAt(width))*cellHeight(width) + 1 }
 
 // columns are the widths of one line's cells.
 func columns(figures []fyne.CanvasObject, inRow int, width float32) []float32 {
