@@ -80,7 +80,9 @@ func TestTheSizeOfTextIsChosenAndRemembered(t *testing.T) {
 // In a narrow window drawing and findings take turns; F8 turns to the findings.
 func TestANarrowWindowShowsOneSideAtATime(t *testing.T) {
 	w := openDemo(t)
-	sides := func() [3]bool { return [3]bool{w.pages.sides.Visible(), w.frame.middle.Visible(), w.frame.right.Visible()} }
+	sides := func() [3]bool {
+		return [3]bool{w.pages.sides.Visible(), w.frame.middle.Visible(), w.frame.right.Visible()}
+	}
 	if got := sides(); got != [3]bool{false, true, true} {
 		t.Errorf("at 1280: %v", got)
 	}

@@ -41,11 +41,11 @@ func (w *Window) openFromSheet() {
 }
 
 func newFromSheet(w *Window) *fromSheet {
-	f := &fromSheet{window: w, tried: withGrain(w.session), grid: container.New(cardGrid{}),
+	f := &fromSheet{window: w, tried: withGrain(w.session), grid: container.New(&cardGrid{}),
 		none: controls.NewLabel(controls.QuietLabel, words.Say("paper.none"))}
 	f.scroll = container.NewVScroll(controls.Down(0, f.none, f.grid))
 	content := controls.Around(controls.Inset(0, 10, 0, 0, f.head()), nil, nil, nil, f.scroll)
-	size := fyne.NewSize(galleryWide*cardWidth+(galleryWide-1)*cardGap+2*sheetSide+barRoom, w.win.Canvas().Size().Height-60)
+	size := fyne.NewSize(galleryWidth(w.win.Canvas().Size().Width), w.win.Canvas().Size().Height-60)
 	f.sheet = w.openSheet(words.Say("paper.title"), content, size,
 		controls.Spring(),
 		controls.NewButton(controls.Framed, words.Say("sheet.close"), func() { f.sheet.close() }))

@@ -20,7 +20,7 @@ const (
 	cardHeight   = float32(206)
 	cardGap      = float32(7)
 	barRoom      = float32(10) // for the scroll bar, beside the cards
-	galleryWide  = 5
+	galleryMost  = 5           // cards in a row
 	pictureInset = float32(10)
 	captionRoom  = float32(62)
 )
@@ -39,11 +39,11 @@ func (w *Window) openGallery() {
 	if w.busy() {
 		return
 	}
-	g := &gallery{window: w, grid: container.New(cardGrid{})}
+	g := &gallery{window: w, grid: container.New(&cardGrid{})}
 	g.scroll = container.NewVScroll(g.grid)
 	content := controls.Around(controls.Inset(0, 10, 0, 0, controls.NewLabel(controls.QuietLabel, words.Say("gallery.text"))), nil, nil, nil, g.scroll)
 	canvas := w.win.Canvas().Size()
-	size := fyne.NewSize(galleryWide*cardWidth+(galleryWide-1)*cardGap+2*sheetSide+barRoom, min(2*cardHeight+cardGap+132, canvas.Height-60))
+	size := fyne.NewSize(galleryWidth(canvas.Width), min(2*cardHeight+cardGap+132, canvas.Height-60))
 	g.sheet = w.openSheet(words.Say("gallery.title"), content, size,
 		controls.NewButton(controls.Framed, words.Say("gallery.keep"), func() { w.keepFavouriteThen(g.reveal) }),
 		controls.Spring(),
@@ -184,21 +184,38 @@ func reasonOf(err error) error {
 	return err
 }
 
-// cardGrid stands cards in rows of five.
-type cardGrid struct{}
+// galleryWidth is that of a sheet with cards, in a window so wide.
+func galleryWidth(window float32) float32 {
+	cards := float32(cardsIn(window - 40 - 2*sheetSide - barRoom))
+	return cards*cardWidth + (cards-1)*cardGap + 2*sheetSide + barRoom
+}
+
+// cardsIn is how many cards stand side by side in a width.
+func cardsIn(width float32) int {
+	return max(1, min(galleryMost, int((width+cardGap)/(cardWidth+cardGap))))
+}
+
+// cardGrid stands cards in rows, as many in each as there is room for.
+type cardGrid struct{ width float32 }
 
 // Layout implements fyne.Layout.
-func (cardGrid) Layout(objects []fyne.CanvasObject, _ fyne.Size) {
+func (g *cardGrid) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+	g.width = size.Width
+	n := cardsIn(g.width)
 	for i, o := range objects {
 		o.Resize(fyne.NewSize(cardWidth, cardHeight))
-		o.Move(fyne.NewPos(float32(i%galleryWide)*(cardWidth+cardGap), float32(i/galleryWide)*(cardHeight+cardGap)))
+		o.Move(fyne.NewPos(float32(i%n)*(cardWidth+cardGap), float32(i/n)*(cardHeight+cardGap)))
 	}
 }
 
 // MinSize implements fyne.Layout.
-func (cardGrid) MinSize(objects []fyne.CanvasObject) fyne.Size {
-	rows := float32((len(objects) + galleryWide - 1) / galleryWide)
-	return fyne.NewSize(galleryWide*cardWidth+(galleryWide-1)*cardGap, rows*cardHeight+max(0, rows-1)*cardGap)
+func (g *cardGrid) MinSize(objects []fyne.CanvasObject) fyne.Size {
+	n := galleryMost
+	if g.width > 0 {
+		n = cardsIn(g.width)
+	}
+	rows := float32((len(objects) + n - 1) / n)
+	return fyne.NewSize(cardWidth, rows*cardHeight+max(0, rows-1)*cardGap)
 }
 
 // onTop lays a line of buttons over the upper edge of a card.

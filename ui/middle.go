@@ -124,7 +124,7 @@ func (m *middle) input() view.Input {
 		Book: m.session.Book(), System: m.session.System(),
 		Dimensions: m.showDims, Grain: m.showGrain, Chosen: part,
 		Marks:        view.MarksOf(m.session.Findings()),
-		DarkSurround: look.Current().Night,
+		DarkSurround: look.Current().Night, Stark: look.Current().Stark,
 	}
 }
 

@@ -14,7 +14,7 @@ const (
 	GroundFlat scene.Colour = 0xF6F3EC // working drawings
 	GroundDark scene.Colour = 0xE8E2D5 // in dark surroundings
 	Ink        scene.Colour = 0x2E2A25 // text, names
-	Ink2       scene.Colour = 0x6E675D // dimensions, sizes
+	Ink2       scene.Colour = 0x655E54 // dimensions, sizes
 	Ink3       scene.Colour = 0xA59C8D // waste, cut-away
 	Accent     scene.Colour = 0x2459B5 // only what changes now
 	Stop       scene.Colour = 0xA5301C // only what stops the maker

@@ -21,6 +21,7 @@ type Input struct {
 	Grain         bool           // with grain arrows
 	Title         bool           // with the drawing's title
 	DarkSurround  bool           // the window around it is dark
+	Stark         bool           // the window is of high contrast
 	Chosen        book.PartID    // outlined in the accent colour
 	Marks         Marks          // what is wrong with which part
 	Name          string         // of the project

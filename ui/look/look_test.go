@@ -135,3 +135,14 @@ func TestLevelsHaveShapesAndColoursOfTheirOwn(t *testing.T) {
 		t.Error("levels must grow with weight")
 	}
 }
+
+// A colour's parts never exceed its alpha (image/color.Color): else white ink
+// comes out black.
+func TestInkIsAProperColour(t *testing.T) {
+	for _, c := range look.AllColours() {
+		r, g, b, a := look.Theme{Colours: c}.Color(theme.ColorNameForeground, theme.VariantLight).RGBA()
+		if max(r, g, b) > a {
+			t.Errorf("%q: %x %x %x over %x", c, r, g, b, a)
+		}
+	}
+}

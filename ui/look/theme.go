@@ -171,8 +171,9 @@ type ink struct{ color.NRGBA }
 
 // RGBA implements color.Color.
 func (c ink) RGBA() (r, g, b, a uint32) {
+	const alpha = 0xFF80
 	r, g, b, _ = c.NRGBA.RGBA()
-	return r, g, b, 0xFF80
+	return min(r, alpha), min(g, alpha), min(b, alpha), alpha
 }
 
 func faded(c color.NRGBA, alpha uint8) color.NRGBA {

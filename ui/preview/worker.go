@@ -4,6 +4,7 @@ import (
 	"image"
 	"sync"
 
+	"grainwise/render/draft"
 	"grainwise/render/raster"
 	"grainwise/render/scene"
 	"grainwise/render/view"
@@ -110,6 +111,9 @@ type drawer struct {
 
 func (d *drawer) frame(j job) frame {
 	drawn := j.view.Draw(j.input)
+	if j.input.Stark {
+		draft.Stark(drawn)
+	}
 	picture := d.blank(j.width, j.height)
 	d.painter.Paint(picture, drawn, raster.View{
 		Scale:   j.port.Zoom * j.device / scene.Px,
