@@ -93,3 +93,33 @@ func haloed(l scene.Line, width float64) scene.Line {
 	l.Halo, l.Under = width*scene.Px, Ground
 	return l
 }
+
+// MovingLine is the edge of what a parameter moves, as it is now.
+func MovingLine() scene.Line { return haloed(line(1.5, Accent), 2.8) }
+
+// GhostLine is where that edge was.
+func GhostLine() scene.Line {
+	l := line(0.8, Accent, ghostOn, ghostOff)
+	l.Alpha = 0.85
+	return l
+}
+
+// FollowingLine is where the edge was of what follows from a change.
+func FollowingLine() scene.Line {
+	l := line(0.7, Accent, ghostOn, ghostOff)
+	l.Alpha = 0.60
+	return l
+}
+
+const ghostOn, ghostOff = 3.2, 2.6
+
+// Fainter is a line with so much of its strength left, 0 … 1; its underlay goes
+// first.
+func Fainter(l scene.Line, share float64) scene.Line {
+	if share >= 1 {
+		return l
+	}
+	l.Alpha = max(scene.Opacity(l.Alpha)*share, 1e-3) // 0 would be opaque
+	l.Halo = 0
+	return l
+}

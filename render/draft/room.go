@@ -18,6 +18,11 @@ func (b Box) Grown(by float64) Box {
 	return Box{b.X0 - by, b.Y0 - by, b.X1 + by, b.Y1 + by}
 }
 
+// corners are the box as an outline.
+func (b Box) corners() []P {
+	return []P{{X: b.X0, Y: b.Y0}, {X: b.X1, Y: b.Y0}, {X: b.X1, Y: b.Y1}, {X: b.X0, Y: b.Y1}}
+}
+
 // Inside reports whether the box lies within another.
 func (b Box) Inside(o Box) bool {
 	return b.X0 >= o.X0 && b.Y0 >= o.Y0 && b.X1 <= o.X1 && b.Y1 <= o.Y1

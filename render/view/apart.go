@@ -21,6 +21,7 @@ type apart struct {
 	column  float64 // left edge of the labels, px
 	foot    float64 // baseline of the foot line
 	closed  closedBook
+	then    *apart // the same before what changes now, in the same places; nil at rest
 }
 
 // TakenApart draws the book in its layers, everything in painter's order, bottom layer first.
@@ -48,11 +49,21 @@ func TakenApart(in Input) *scene.Scene {
 }
 
 func newApart(in Input) *apart {
-	a := &apart{in: in, sheet: in.sheet(draft.Ground), size: sizesOf(in.Book), colours: draft.PaletteOf(in.Book)}
-	a.block = a.blockOf()
-	a.base = a.block.base()
+	a := apartOf(in)
+	a.sheet = in.sheet(draft.Ground)
+	a.lookBack()
 	a.fit()
 	a.leaves = a.size.leavesAt(a.stack.sections.scale, a.base)
+	a.placeThen()
 	a.closed = a.placeClosed()
+	a.closeThen()
+	return a
+}
+
+// apartOf is the book with nothing placed yet.
+func apartOf(in Input) *apart {
+	a := &apart{in: in, size: sizesOf(in.Book), colours: draft.PaletteOf(in.Book)}
+	a.block = a.blockOf()
+	a.base = a.block.base()
 	return a
 }

@@ -8,9 +8,10 @@ import (
 )
 
 // drawChosen outlines the chosen part in the accent colour if it is one of
-// these; what floats above covers it.
+// these, or else what moves; what floats above covers it.
 func (a *apart) drawChosen(layer ...book.PartID) {
-	if !slices.Contains(layer, a.in.Chosen) {
+	a.drawMoved(layer)
+	if !slices.Contains(layer, a.in.Chosen) || a.in.movedPart() != "" {
 		return
 	}
 	for _, line := range a.silhouettes(a.in.Chosen) {

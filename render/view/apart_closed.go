@@ -34,9 +34,10 @@ const (
 func (a *apart) placeClosed() closedBook {
 	c := closedBook{size: closedSizesOf(a.in.Book)}
 	for percent := closedMost; percent >= closedLeast; percent-- {
-		for _, caption := range a.captions(percent) {
+		for i, caption := range a.captions(percent) {
 			c.caption = caption
-			if a.tryClosed(&c, float64(percent)/100) {
+			wide := a.larger(widest(caption), func(b *apart) float64 { return widest(b.captions(percent)[i]) })
+			if a.tryClosed(&c, float64(percent)/100, wide) {
 				return c
 			}
 		}
@@ -62,19 +63,17 @@ func (a *apart) captions(percent int) [][]string {
 	}
 }
 
-func (a *apart) tryClosed(c *closedBook, share float64) bool {
+// tryClosed places it at a share of the parts' scale over a caption so wide.
+func (a *apart) tryClosed(c *closedBook, share, caption float64) bool {
 	scale := share * a.stack.boards.scale
-	left, right, down, up := c.size.lyingReach()
-	wide, high := (right-left)*scale, (up-down)*scale
-	for _, line := range c.caption {
-		wide = max(wide, draft.SizeLine().Width(line))
-	}
+	left, right, down, up := a.lyingReach(c.size)
+	wide, high := max((right-left)*scale, caption), (up-down)*scale
 	high += captionName + captionLine*float64(len(c.caption)) + captionAir
 	edge, top := a.edge(), a.edge()/2+edgeLeast/2
 	if a.in.Title {
 		top = closedTitle
 	}
-	limit := a.freeBelow(edge + wide + closedClear)
+	limit := -a.larger(-a.freeBelow(edge+wide+closedClear), func(b *apart) float64 { return -b.freeBelow(edge + wide + closedClear) })
 	if top+high+closedClear > limit || high <= 0 {
 		return false
 	}
@@ -83,6 +82,26 @@ func (a *apart) tryClosed(c *closedBook, share float64) bool {
 	c.at = oblique{draft.P{X: edge - left*scale, Y: c.foot + down*scale}, scale}
 	c.shown = true
 	return true
+}
+
+// lyingReach is that of the closed book, as it is and as it was.
+func (a *apart) lyingReach(c closedSizes) (left, right, down, up float64) {
+	left, right, down, up = c.lyingReach()
+	if a.then == nil {
+		return left, right, down, up
+	}
+	l, r, d, u := closedSizesOf(a.then.in.Book).lyingReach()
+	to := a.in.towards
+	return to(left, min(left, l)), to(right, max(right, r)), to(down, min(down, d)), to(up, max(up, u))
+}
+
+// widest is the width of the widest line, px.
+func widest(lines []string) float64 {
+	wide := 0.0
+	for _, line := range lines {
+		wide = max(wide, draft.SizeLine().Width(line))
+	}
+	return wide
 }
 
 // freeBelow is how far down the upper left of the sheet is free, up to some x.

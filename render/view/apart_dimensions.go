@@ -43,8 +43,8 @@ func (a *apart) measured() []apartDimension {
 // beside is how far the covering's height stands off it: a wide figure in its
 // line must clear the slanting edge.
 func (a *apart) beside() float64 {
-	width := a.in.figure(a.in.Book.ToCut.CoveringHeight).Width(draft.FigureType())
-	return max(besideCover, width/2+besideFigure)
+	width := func(b *apart) float64 { return b.in.figure(b.in.Book.ToCut.CoveringHeight).Width(draft.FigureType()) }
+	return max(besideCover, a.larger(width(a), width)/2+besideFigure)
 }
 
 // drawDimensions draws them.

@@ -36,11 +36,12 @@ func (a *apart) fit() {
 	var wide float64
 	for level := range levels {
 		a.labels = a.labelsAt(level)
-		wide = labelsWidth(a.labels)
+		wide = a.larger(labelsWidth(a.labels), func(b *apart) float64 { return labelsWidth(b.labelsAt(level)) })
 		if wide <= columnShare*a.sheet.Width {
 			break
 		}
 	}
+	wide = max(wide, a.movingWidth())
 	edge, w, h := a.edge(), a.sheet.Width, a.sheet.Height
 	a.foot = h - share(footShare, h, footLeast, footMost)
 	frame := draft.Box{
@@ -53,7 +54,8 @@ func (a *apart) fit() {
 		frame.X0 += a.beside() + dimensionsLeft
 		frame.Y1 -= dimensionsBelow
 	}
-	a.stack = a.size.stackIn(frame, a.base)
+	size, base := a.roomy()
+	a.stack = size.stackIn(frame, base)
 	a.column = a.stack.right + columnGap
 }
 

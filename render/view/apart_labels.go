@@ -30,18 +30,33 @@ type anchor struct {
 
 // drawLabels sets the labels in one column, each level with its part.
 func (a *apart) drawLabels() {
-	blocks := make([]draft.Label, len(a.labels))
-	anchors := make([]anchor, len(a.labels))
-	for i, l := range a.labels {
+	labels := a.withMoving()
+	blocks := make([]draft.Label, len(labels))
+	anchors := make([]anchor, len(labels))
+	for i, l := range labels {
 		anchors[i] = a.anchorOf(l.part)
+		if l.moving {
+			anchors[i] = a.movingAnchor(l.part)
+			if a.movingInOneLine(l) {
+				l.size = ""
+			}
+		}
 		blocks[i] = draft.Label{Anchor: (anchors[i].low + anchors[i].high) / 2, Above: labelAbove, Below: l.below()}
 		if anchors[i].band != 0 {
 			blocks[i].Anchor, blocks[i].Weight = anchors[i].band, bandWeight
 		}
 	}
 	bottom := a.foot - float64(a.footRows()-1)*footLeading - footAir + labelAir
-	ys, _ := draft.PlaceLabels(blocks, edgeLeast, bottom)
-	for i, l := range a.labels {
+	ys, fit := draft.PlaceLabels(blocks, edgeLeast, bottom)
+	if n := len(a.labels); !fit && n < len(labels) { // no room for a label more
+		labels, blocks = labels[:n], blocks[:n]
+		ys, _ = draft.PlaceLabels(blocks, edgeLeast, bottom)
+	}
+	for i, l := range labels {
+		if l.moving {
+			a.drawMovingLabel(l, anchors[i], ys[i])
+			continue
+		}
 		a.drawLabel(l, anchors[i], ys[i])
 	}
 }

@@ -21,6 +21,11 @@ const (
 
 // leavesAt works out the leaves at a scale in px a millimetre.
 func (s apartSizes) leavesAt(scale float64, b apartBase) leafDrawing {
+	return s.leavesThick(s.timesAt(scale, b), scale)
+}
+
+// timesAt is how many times as thick the leaves are best drawn.
+func (s apartSizes) timesAt(scale float64, b apartBase) float64 {
 	times := min(max(leafWanted/(s.leaf*scale), 1), mostTimes)
 	if s.sections > 1 {
 		times = min(times, sectionShare*b.pitch/s.section)
@@ -29,6 +34,11 @@ func (s apartSizes) leavesAt(scale float64, b apartBase) leafDrawing {
 	if times <= nearlyTrue {
 		times = 1
 	}
+	return times
+}
+
+// leavesThick are leaves drawn so many times as thick.
+func (s apartSizes) leavesThick(times, scale float64) leafDrawing {
 	d := leafDrawing{times: times, half: times * s.section / 2}
 	leaf := d.half / float64(s.folios) // guards share evenly
 	d.lines = max(int(math.Ceil(leafLeast/(leaf*scale))), 1)

@@ -18,6 +18,7 @@ type apartLabel struct {
 	less               string // for the size where remarks have no room; "": the same
 	short, bare        string // name and size in the least room; "": the same
 	mark               check.Level
+	moving             bool // names what moves
 }
 
 // The levels of detail of the labels: a small frame drops the remarks, then

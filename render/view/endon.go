@@ -16,9 +16,14 @@ import (
 func EndOn(in Input) *scene.Scene {
 	s := in.sheet(draft.GroundFlat)
 	d := endOnDrawing{in: in, sheet: s, exact: profileOf(in.Book)}
-	d.layout = in.layEndOn(s, d.exact)
+	before := d.exact
+	if in.moving() {
+		before = profileOf(*in.Before)
+	}
+	d.layout = in.layEndOn(s, d.exact, before)
 	d.shape = d.exact.thickened(d.layout.spine.plan.Scale)
-	d.layout.spine.x0, d.layout.fore.x1 = d.shape.reach()
+	d.then = before.thickened(d.layout.spine.plan.Scale)
+	d.layout.spine.x0, d.layout.fore.x1 = reachOf(d.shape, d.then)
 	if !d.layout.broken {
 		d.layout.spine.x1 = d.layout.fore.x1
 	}
@@ -30,7 +35,7 @@ func EndOn(in Input) *scene.Scene {
 	for _, w := range d.windows() {
 		part := profileDrawing{s, d.shape, w.plan, w.x0, w.x1, draft.PaletteOf(in.Book), in.Book.Resolved.Interleaf.Mode}
 		part.draw()
-		part.chosen(in.Chosen)
+		d.marks(part)
 	}
 	d.breakLines()
 	d.stopMarks()
@@ -38,6 +43,7 @@ func EndOn(in Input) *scene.Scene {
 		d.dimensions()
 	}
 	d.labels()
+	d.nameMoved()
 	return s.Scene()
 }
 
@@ -46,6 +52,7 @@ type endOnDrawing struct {
 	sheet  *draft.Sheet
 	exact  profile // to scale
 	shape  profile // as it is drawn
+	then   profile // as it would be drawn before what changes now; the shape itself at rest
 	layout endOnLayout
 }
 

@@ -38,7 +38,7 @@ func (in Input) endOnBands(compact bool) bands {
 	return bands{118, 104, 92, 96}
 }
 
-func (in Input) layEndOn(s *draft.Sheet, p profile) endOnLayout {
+func (in Input) layEndOn(s *draft.Sheet, p, then profile) endOnLayout {
 	l := endOnLayout{strip: s.Height, left: 57, right: s.Width - 57}
 	l.compact = s.Width < 760 || s.Height < 560
 	if l.compact {
@@ -49,18 +49,46 @@ func (in Input) layEndOn(s *draft.Sheet, p profile) endOnLayout {
 	}
 	b := in.endOnBands(l.compact)
 	l.field = draft.Box{X0: b.left, Y0: b.top, X1: s.Width - b.right, Y1: l.strip - b.bottom}
-	l.place(p)
+	l.place(in.endOnRoom(p, then))
 	return l
 }
 
-// place chooses between the whole cross-section and its two ends.
-func (l *endOnLayout) place(p profile) {
-	wide, high := l.field.X1-l.field.X0, l.field.Y1-l.field.Y0
-	thick := 2 * p.halfThickness()
+// endOnRoom is what the layout needs to know of a cross-section, mm.
+type endOnRoom struct {
+	thick, x0, x1     float64
+	spineEnd, foreEnd float64
+}
+
+// endOnRoom holds the book both as it is and as it was: a drag does not refit
+// the drawing at every step.
+func (in Input) endOnRoom(p, then profile) endOnRoom {
+	larger := func(now, before float64) float64 { return in.towards(now, max(now, before)) }
+	smaller := func(now, before float64) float64 { return in.towards(now, min(now, before)) }
 	x0, x1 := p.reach()
-	tallest := min(high/thick, largestScale)
-	whole := min(tallest, wide/(x1-x0))
+	y0, y1 := then.reach()
 	spineEnd, foreEnd := p.ends()
+	spineThen, foreThen := then.ends()
+	return endOnRoom{
+		thick: larger(2*p.halfThickness(), 2*then.halfThickness()),
+		x0:    smaller(x0, y0), x1: larger(x1, y1),
+		spineEnd: larger(spineEnd, spineThen), foreEnd: smaller(foreEnd, foreThen),
+	}
+}
+
+// reachOf is from where to where two cross-sections are drawn.
+func reachOf(p, q profile) (x0, x1 float64) {
+	x0, x1 = p.reach()
+	y0, y1 := q.reach()
+	return min(x0, y0), max(x1, y1)
+}
+
+// place chooses between the whole cross-section and its two ends.
+func (l *endOnLayout) place(r endOnRoom) {
+	wide, high := l.field.X1-l.field.X0, l.field.Y1-l.field.Y0
+	x0, x1 := r.x0, r.x1
+	tallest := min(high/r.thick, largestScale)
+	whole := min(tallest, wide/(x1-x0))
+	spineEnd, foreEnd := r.spineEnd, r.foreEnd
 	broken := min(tallest, (wide-breakGap)/(spineEnd-x0+x1-foreEnd))
 	if spare := (wide-breakGap)/broken - (spineEnd - x0) - (x1 - foreEnd); spare > 0 {
 		spineEnd, foreEnd = spineEnd+0.6*spare, foreEnd-0.4*spare

@@ -12,7 +12,12 @@ import (
 func LaidFlat(in Input) *scene.Scene {
 	s := in.sheet(draft.GroundFlat)
 	d := flatDrawing{in: in, sheet: s, shape: planFlat(in.Book), colour: draft.PaletteOf(in.Book)}
-	d.layout = in.layFlat(s, d.shape)
+	if in.moving() {
+		d.then = planFlat(*in.Before)
+	} else {
+		d.then = d.shape
+	}
+	d.layout = in.layFlat(s, d.shape, d.then)
 	d.plan = d.layout.plan
 	if len(d.layout.details) > 1 && !d.sectionB().fits() {
 		d.layout.details = d.layout.details[:1]
@@ -38,6 +43,7 @@ func LaidFlat(in Input) *scene.Scene {
 		d.grain()
 	}
 	d.names()
+	d.nameMoved()
 	return s.Scene()
 }
 
@@ -45,6 +51,7 @@ type flatDrawing struct {
 	in     Input
 	sheet  *draft.Sheet
 	shape  flatPlan
+	then   flatPlan // before what changes now; the shape itself at rest
 	plan   draft.Plan
 	layout flatLayout
 	colour draft.Palette
@@ -106,28 +113,39 @@ func (d *flatDrawing) part(id book.PartID, x0, x1 float64, fill scene.Colour, te
 	s.Outline(draft.FlatLine(fill), outline...)
 }
 
-// chosen outlines the part that is chosen.
+// chosen outlines the part that is chosen, or else what moves.
 func (d *flatDrawing) chosen() {
-	p := d.shape
-	high := func(x0, x1 float64) { d.sheet.Outline(draft.ChosenLine(), d.plan.Rect(x0, 0, x1, p.height)...) }
-	switch d.in.Chosen {
+	d.moved()
+	if d.in.movedPart() != "" {
+		return
+	}
+	for _, outline := range d.outlines(d.in.Chosen, d.shape) {
+		d.sheet.Outline(draft.ChosenLine(), outline...)
+	}
+}
+
+// outlines are those of a part as a plan has it, none of no part.
+func (d *flatDrawing) outlines(part book.PartID, p flatPlan) [][]draft.P {
+	high := func(x0, x1 float64) []draft.P { return d.plan.Rect(x0, 0, x1, p.height) }
+	switch part {
 	case book.PartCovering:
-		d.sheet.Outline(draft.ChosenLine(), d.plan.Path(p.covering())...)
+		return [][]draft.P{d.plan.Path(p.covering())}
 	case book.PartSpine:
 		spine := p.spineDrawn(d.plan.Scale)
-		high(-spine/2, spine/2)
+		return [][]draft.P{high(-spine/2, spine/2)}
 	case book.PartJoint:
-		high(-p.inner(), -p.spine/2)
-		high(p.spine/2, p.inner())
+		return [][]draft.P{high(-p.inner(), -p.spine/2), high(p.spine/2, p.inner())}
 	case book.PartBoard:
-		high(p.boardRect(-1))
-		high(p.boardRect(1))
+		return [][]draft.P{high(p.boardRect(-1)), high(p.boardRect(1))}
 	case book.PartLiner:
+		var leaves [][]draft.P
 		for _, side := range []float64{-1, 1} {
 			x0, x1 := p.leafRect(side, 0)
-			d.sheet.Outline(draft.ChosenLine(), d.plan.Rect(x0, p.leafTail, x1, p.leafHead)...)
+			leaves = append(leaves, d.plan.Rect(x0, p.leafTail, x1, p.leafHead))
 		}
+		return leaves
 	}
+	return nil
 }
 
 // pastedLeaves marks where the pasted leaves lie: dashed as the closed book

@@ -41,7 +41,7 @@ const (
 
 // layFlat chooses where the details go: beside the covering, below it, or
 // nowhere, whatever keeps the covering nearly as large as it could be.
-func (in Input) layFlat(s *draft.Sheet, p flatPlan) flatLayout {
+func (in Input) layFlat(s *draft.Sheet, p, then flatPlan) flatLayout {
 	compact := s.Width < 760 || s.Height < 560
 	l := flatLayout{strip: s.Height, left: 57, right: s.Width - 57, compact: compact}
 	if compact {
@@ -52,7 +52,8 @@ func (in Input) layFlat(s *draft.Sheet, p flatPlan) flatLayout {
 	}
 	b := in.flatBands(compact)
 	field := draft.Box{X0: max(b.left, l.left*0.6), Y0: b.top, X1: s.Width - b.right, Y1: l.strip - b.bottom}
-	alone := p.fit(field)
+	room := in.flatRoom(p, then)
+	alone := room.fit(field)
 	allowed := 0.84 // of the scale without details; a wide sheet has them sooner
 	if s.Width >= 1000 {
 		allowed = 0.70
@@ -75,7 +76,7 @@ func (in Input) layFlat(s *draft.Sheet, p flatPlan) flatLayout {
 			return []draft.P{{X: s.Width - detailColumn + 118, Y: 0.5*l.strip - 10}}
 		}, 106, l.strip >= 340},
 	} {
-		if plan := p.fit(f.field); in.Dimensions && f.fits && plan.Scale >= allowed*alone.Scale {
+		if plan := room.fit(f.field); in.Dimensions && f.fits && plan.Scale >= allowed*alone.Scale {
 			l.plan, l.details, l.radius = plan, f.details(plan), f.radius
 			return l
 		}
@@ -84,15 +85,30 @@ func (in Input) layFlat(s *draft.Sheet, p flatPlan) flatLayout {
 	return l
 }
 
+// flatRoom is how far the covering reaches from the middle of the spine piece
+// and from the boards' tail edge, mm.
+type flatRoom struct{ half, below, above float64 }
+
+// flatRoom holds the covering both as it is and as it was: a drag does not
+// refit the drawing at every step.
+func (in Input) flatRoom(p, then flatPlan) flatRoom {
+	larger := func(now, before float64) float64 { return in.towards(now, max(now, before)) }
+	return flatRoom{
+		half:  larger(p.halfWidth(), then.halfWidth()),
+		below: larger(p.endIn, then.endIn),
+		above: larger(p.height+p.endIn, then.height+then.endIn),
+	}
+}
+
 // fit is the largest plan of the covering inside a field, in its middle.
-func (p flatPlan) fit(field draft.Box) draft.Plan {
-	wide, high := 2*p.halfWidth(), p.height+2*p.endIn
+func (r flatRoom) fit(field draft.Box) draft.Plan {
+	wide, high := 2*r.half, r.below+r.above
 	scale := max(min((field.X1-field.X0)/wide, (field.Y1-field.Y0)/high), 0.02)
 	return draft.Plan{
 		Scale: scale,
 		Origin: draft.P{
 			X: (field.X0 + field.X1) / 2,
-			Y: (field.Y0+field.Y1)/2 + scale*p.height/2,
+			Y: (field.Y0+field.Y1)/2 + scale*(r.above-r.below)/2,
 		},
 	}
 }

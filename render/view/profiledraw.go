@@ -116,37 +116,40 @@ func (d profileDrawing) lines(mm []draft.P) [][]draft.P {
 
 // clip cuts an outline at both x and maps it to the sheet.
 func (d profileDrawing) clip(mm []draft.P) []draft.P {
-	const far = 1e4
-	window := []draft.P{{X: d.x0, Y: -far}, {X: d.x1, Y: -far}, {X: d.x1, Y: far}, {X: d.x0, Y: far}}
-	return d.plan.Path(draft.Clip(mm, window))
+	return d.plan.Path(draft.Clip(mm, d.between(d.x0, d.x1)))
 }
 
-// chosen outlines a part in the accent colour.
-func (d profileDrawing) chosen(id book.PartID) {
-	p := d.shape
+// between is everything from one x to another, mm.
+func (profileDrawing) between(x0, x1 float64) []draft.P {
+	const far = 1e4
+	return []draft.P{{X: x0, Y: -far}, {X: x1, Y: -far}, {X: x1, Y: far}, {X: x0, Y: far}}
+}
+
+// edges are a part's lines as a shape has them, clipped to the window; whether
+// they go round an area.
+func (d profileDrawing) edges(id book.PartID, p profile) (lines [][]draft.P, areas bool) {
 	half := p.spineWidth / 2
-	var lines [][]draft.P
+	var whole [][]draft.P
 	switch id {
 	case book.PartBoard:
-		lines = [][]draft.P{closed(p.boardOutline()), closed(mirrored(p.boardOutline(), -1))}
+		whole, areas = [][]draft.P{closed(p.boardOutline()), closed(mirrored(p.boardOutline(), -1))}, true
 	case book.PartSpine:
-		lines = [][]draft.P{{{X: -p.spine, Y: -half}, {X: 0, Y: -half}, {X: 0, Y: half}, {X: -p.spine, Y: half}, {X: -p.spine, Y: -half}}}
+		whole, areas = [][]draft.P{{{X: -p.spine, Y: -half}, {X: 0, Y: -half}, {X: 0, Y: half}, {X: -p.spine, Y: half}, {X: -p.spine, Y: -half}}}, true
 	case book.PartCovering:
-		lines = [][]draft.P{p.coveringMiddle(), mirrored(p.coveringMiddle(), -1)}
+		whole = [][]draft.P{p.coveringMiddle(), mirrored(p.coveringMiddle(), -1)}
 	case book.PartJoint:
-		lines = [][]draft.P{p.jointPath(), mirrored(p.jointPath(), -1)}
+		whole = [][]draft.P{p.jointPath(), mirrored(p.jointPath(), -1)}
 	case book.PartLiner:
-		lines = [][]draft.P{p.linerPath()}
+		whole = [][]draft.P{p.linerPath()}
 	case book.PartFolio, book.PartBlock:
 		for i := range p.sections {
-			lines = append(lines, p.leafPair(i, 0, d.x1))
+			whole = append(whole, p.leafPair(i, 0, d.x1))
 		}
 	}
-	for _, line := range lines {
-		if visible := d.lines(line); visible != nil {
-			d.sheet.Lines(draft.ChosenLine(), visible...)
-		}
+	for _, line := range whole {
+		lines = append(lines, d.lines(line)...)
 	}
+	return lines, areas
 }
 
 func closed(outline []draft.P) []draft.P {

@@ -25,6 +25,9 @@ type Input struct {
 	Chosen        book.PartID    // outlined in the accent colour
 	Marks         Marks          // what is wrong with which part
 	Name          string         // of the project
+	Moving        string         // key of the parameter that moves, "" for none by itself
+	Before        *book.Book     // as the book was before what changes now; nil at rest
+	Faded         float64        // how far what changed is back at rest, 0 … 1
 }
 
 // Marks is the worst level found on each part.

@@ -1,0 +1,158 @@
+package view
+
+import (
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/model/measure"
+	"grainwise/render/draft"
+)
+
+// What a drawing shows while a parameter changes: what the parameter itself is
+// about in the accent with a name, and of everything that it moves the old
+// outline as a ghost. Ghosts lie where the old book would lie at the drawing's
+// present scale, so that the gap between old and new can be believed.
+
+// moving tells whether there is a change to show.
+func (in Input) moving() bool { return in.Before != nil && in.Faded < 1 }
+
+// then is the input as it was before the change.
+func (in Input) then() Input {
+	in.Book, in.Before = *in.Before, nil
+	return in
+}
+
+// strength is what is left of a change's marks, 0 … 1.
+func (in Input) strength() float64 { return min(max(1-in.Faded, 0), 1) }
+
+// held is how far the frame still keeps room for the old book, 0 … 1: eased, so
+// that the drawing comes to rest without a jolt.
+func (in Input) held() float64 {
+	if !in.moving() {
+		return 0
+	}
+	s := in.strength()
+	return s * s * (3 - 2*s)
+}
+
+// towards is a size on its way back from the larger of now and then.
+func (in Input) towards(now, larger float64) float64 {
+	return now + in.held()*(larger-now)
+}
+
+// movedName is the parameter that moves, and what it was: "Square 3", "was 6".
+// False where none moves by itself, or it reads as before.
+func (in Input) movedName() (name, was string, ok bool) {
+	if !in.moving() {
+		return "", "", false
+	}
+	p, known := book.Lookup(in.Moving)
+	if !known || p.Part == book.PartBook {
+		return "", "", false
+	}
+	now, before := in.valueIn(p, in.Book), in.valueIn(p, *in.Before)
+	return words.Say("moved.name", words.With{"name": p.Short(), "value": now}),
+		words.Say("moved.was", words.With{"value": before}), now != before
+}
+
+func (in Input) valueIn(p book.Param, b book.Book) string {
+	style := p.Style(in.System)
+	if in.System == measure.Metric {
+		style.Decimals = 2
+	}
+	return p.Number(p.InForce(b), style)
+}
+
+// movedPart is the part that the moving parameter is about as these drawings
+// have it: leaves, guards and block are one. None where nothing moves.
+func (in Input) movedPart() book.PartID {
+	if _, _, ok := in.movedName(); !ok {
+		return ""
+	}
+	p, _ := book.Lookup(in.Moving)
+	return onePart(p.Part)
+}
+
+func onePart(part book.PartID) book.PartID {
+	if part == book.PartBlock || part == book.PartInterleaf {
+		return book.PartFolio
+	}
+	return part
+}
+
+// Veils over what moves: strong on a strip, light over a whole part so that its
+// material is still seen.
+const (
+	stripVeil = 0.30
+	wholeVeil = 0.10
+)
+
+// movedMarks draws what the moving parameter is about: veil and edge of a part
+// as it is now.
+func (in Input) movedMarks(s *draft.Sheet, strips, edges [][]draft.P, closed bool) {
+	veil, areas := stripVeil, strips
+	if len(areas) == 0 && closed {
+		veil, areas = wholeVeil, edges
+	}
+	for _, area := range areas {
+		s.Veil(area, draft.Accent, max(veil*in.strength(), 1e-3))
+	}
+	line := draft.Fainter(draft.MovingLine(), in.strength())
+	for _, edge := range edges {
+		if closed {
+			s.Outline(line, edge...)
+		} else {
+			s.Line(line, edge...)
+		}
+	}
+}
+
+// ghost draws what of a part's old outline lies clear of the new one.
+func (in Input) ghost(s *draft.Sheet, then, now [][]draft.P, first bool) {
+	line := draft.FollowingLine()
+	if first {
+		line = draft.GhostLine()
+	}
+	if runs := draft.Ghosts(then, now); len(runs) > 0 {
+		s.Lines(draft.Fainter(line, in.strength()), runs...)
+	}
+}
+
+// callout names what moves beside a place of it.
+func (in Input) callout(s *draft.Sheet, at draft.P) {
+	if name, was, ok := in.movedName(); ok {
+		s.Callout(draft.Callout{At: at, Name: name, Was: was, Strong: in.strength()})
+	}
+}
+
+// closedAll closes every outline.
+func closedAll(outlines [][]draft.P) [][]draft.P {
+	var out [][]draft.P
+	for _, o := range outlines {
+		if len(o) > 0 {
+			out = append(out, closed(o))
+		}
+	}
+	return out
+}
+
+// middleOf is the middle of an area's corners.
+func middleOf(area []draft.P) draft.P {
+	var at draft.P
+	for _, p := range area {
+		at.X, at.Y = at.X+p.X/float64(len(area)), at.Y+p.Y/float64(len(area))
+	}
+	return at
+}
+
+// longestSide is the middle of the longest stretch of a line.
+func longestSide(line []draft.P) draft.P {
+	var at draft.P
+	longest := -1.0
+	for i := 1; i < len(line); i++ {
+		a, b := line[i-1], line[i]
+		if l := (b.X-a.X)*(b.X-a.X) + (b.Y-a.Y)*(b.Y-a.Y); l > longest {
+			longest, at = l, draft.P{X: (a.X + b.X) / 2, Y: (a.Y + b.Y) / 2}
+		}
+	}
+	return at
+}
