@@ -17,6 +17,9 @@ type Finding struct {
 	Blanks map[string]any // for the texts; lengths and quantities are shown in the reader's style
 	Remedy *Remedy        // nil where no single step mends it
 
+	Accepted string      // why the maker leaves it as it is; empty while it speaks
+	Lapsed   *Acceptance // the answer that it has outgrown; nil without one
+
 	saying string // its own case, where a rule has texts for several
 }
 

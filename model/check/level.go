@@ -19,6 +19,9 @@ const (
 	Note  Level = "note"
 )
 
+// Levels lists them, the worst first.
+func Levels() []Level { return []Level{Stop, Check, Note} }
+
 // rank orders the levels; no level at all ranks below a note.
 func (l Level) rank() int {
 	switch l {

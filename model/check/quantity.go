@@ -23,6 +23,9 @@ const (
 	None        Unit = "" // nothing to say
 )
 
+// Units lists what a value can count in.
+func Units() []Unit { return []Unit{Millimetres, Degrees, GSM, Percent, Ratio, Count} }
+
 // Quantity is an amount with its unit.
 type Quantity struct {
 	Amount float64
