@@ -12,16 +12,20 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v6"
 )
 
-// variant is one way in which the demo's file may come to harm.
+// variant is one way in which a file may come to harm.
 type variant struct {
 	name string
 	data []byte
 }
 
-// variants is 200 and more damaged copies of the demo, the same ones each time.
+// variants is 400 and more damaged copies of the demo, half of them with answers
+// to findings, the same ones each time.
 func variants(t testing.TB) []variant {
 	random := rand.New(rand.NewPCG(7, 24))
-	good := encoded(t, Demo())
+	return append(variantsOf(encoded(t, Demo()), random), variantsOf(encoded(t, answered()), random)...)
+}
+
+func variantsOf(good []byte, random *rand.Rand) []variant {
 	var all []variant
 	add := func(name string, data []byte) { all = append(all, variant{name, data}) }
 	for i := range 60 {
@@ -112,7 +116,7 @@ var placed = regexp.MustCompile(`^damaged\.json: (line \d+, column \d+|format|ve
 func TestDamagedVariants(t *testing.T) {
 	schema := compiled(t, Schema)
 	all := variants(t)
-	if len(all) < 200 {
+	if len(all) < 400 {
 		t.Fatalf("only %d variants", len(all))
 	}
 	opened := 0

@@ -32,6 +32,9 @@ func (p Project) Encode() ([]byte, error) {
 	fmt.Fprintf(&b, "  \"design\": %s,\n", block("{}", designLines(p.Decisions)))
 	fmt.Fprintf(&b, "  \"measured\": %s,\n", block("{}", measuredLines(p.Decisions)))
 	fmt.Fprintf(&b, "  \"shelf\": %s,\n", block("[]", shelf))
+	if len(p.Accepted) > 0 {
+		fmt.Fprintf(&b, "  \"accepted\": %s,\n", block("[]", acceptedLines(p.Accepted)))
+	}
 	fmt.Fprintf(&b, "  \"notes\": %s\n}\n", jsonText(p.Notes))
 	return b.Bytes(), nil
 }

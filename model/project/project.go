@@ -5,10 +5,12 @@ package project
 
 import (
 	"reflect"
+	"slices"
 
 	"grainwise/assets"
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/model/stock"
 )
@@ -17,7 +19,8 @@ import (
 type Project struct {
 	Name      string
 	Decisions book.Decisions
-	Shelf     stock.Shelf // the materials as they were when the project was made
+	Shelf     stock.Shelf        // the materials as they were when the project was made
+	Accepted  []check.Acceptance // findings left as they are, and why; one an identity
 	Notes     string
 }
 
@@ -51,15 +54,22 @@ func (p Project) Book() book.Book {
 	return book.Compute(book.Resolve(p.Decisions, p.Shelf))
 }
 
+// Findings is what would go wrong with the project's book, with the maker's
+// answers to it.
+func (p Project) Findings(b book.Book) []check.Finding {
+	return check.Answered(check.All(b), p.Accepted)
+}
+
 // Clone returns a copy that shares nothing with p.
 func (p Project) Clone() Project {
-	p.Shelf = p.Shelf.Clone()
+	p.Shelf, p.Accepted = p.Shelf.Clone(), slices.Clone(p.Accepted)
 	return p
 }
 
 // Equal reports whether two projects would be saved as the same file.
 func (p Project) Equal(q Project) bool {
 	return p.Name == q.Name && p.Notes == q.Notes && p.Decisions == q.Decisions &&
+		slices.Equal(p.Accepted, q.Accepted) &&
 		len(p.Shelf.Materials) == len(q.Shelf.Materials) &&
 		(len(p.Shelf.Materials) == 0 || reflect.DeepEqual(p.Shelf, q.Shelf))
 }

@@ -54,6 +54,7 @@ func Schema() ([]byte, error) {
 			{"design", entriesSchema(chosen(), "")},
 			{"measured", entriesSchema(taken(), measuredPrefix)},
 			{"shelf", members{{"type", "array"}, {"items", materialSchema()}}},
+			{"accepted", members{{"type", "array"}, {"items", acceptedSchema()}}},
 			{"notes", members{{"type", "string"}, {"maxLength", longestNotes}}},
 		}},
 	})
