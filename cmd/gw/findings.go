@@ -20,7 +20,8 @@ type finding struct {
 	Text     string      `json:"text"`
 	Why      string      `json:"why"`
 	Remedy   *remedy     `json:"remedy"`
-	Accepted string      `json:"accepted"` // the maker's reason for leaving it as it is
+	Accepted string      `json:"accepted"`         // the maker's reason for leaving it as it is
+	Lapsed   string      `json:"lapsed,omitempty"` // why that reason no longer covers it
 }
 
 // remedy is what one step would set, as --set takes it.
@@ -39,6 +40,7 @@ func findingsOf(all []check.Finding) []finding {
 			ID: f.ID, Level: f.Level, Part: string(f.Part), Key: f.Key,
 			Found: amount(f.Found), Limit: amount(f.Limit), Unit: f.Found.Unit,
 			Text: f.Text(told), Why: f.Why(told), Remedy: remedyOf(f.Remedy),
+			Accepted: f.Accepted, Lapsed: f.Again(told),
 		})
 	}
 	return list
@@ -63,9 +65,10 @@ func remedyOf(r *check.Remedy) *remedy {
 	return &remedy{Text: r.Label(), Set: set}
 }
 
-// exitOf is the status for findings: a stop that stands is worth one.
+// exitOf is the status for findings: a stop is worth one, unless the maker
+// leaves it as it is.
 func exitOf(all []check.Finding) int {
-	for _, f := range all {
+	for _, f := range check.Standing(all) {
 		if f.Level == check.Stop {
 			return exitStop
 		}
@@ -83,7 +86,7 @@ func checkCommand(args []string, out io.Writer) (int, error) {
 	if err != nil {
 		return exitInput, err
 	}
-	all := check.All(p.Book())
+	all := p.Findings(p.Book())
 	encoder := json.NewEncoder(out)
 	encoder.SetEscapeHTML(false)
 	for _, f := range findingsOf(all) {

@@ -20,7 +20,7 @@ func planCommand(args []string, out io.Writer) (int, error) {
 		return exitInput, err
 	}
 	b := p.Book()
-	all := check.All(b)
+	all := p.Findings(b)
 	return exitOf(all), writeJSON(out, planOf(b, all))
 }
 
