@@ -2,11 +2,17 @@
 // a snapshot and a name; nothing here knows what the states are.
 package history
 
-import "time"
+import (
+	"slices"
+	"time"
+)
 
 // Patience is how long after a change another one to the same thing still
 // belongs to the same step: a row of key presses is one step.
 const Patience = 1500 * time.Millisecond
+
+// Most is how many steps are kept; the oldest go first.
+const Most = 500
 
 // History is the steps done and undone. The zero History is empty.
 type History[T comparable] struct {
@@ -39,6 +45,9 @@ func (h *History[T]) Record(before, after T, mark string, now time.Time, name fu
 	h.sealed = false
 	if before != after {
 		h.done = append(h.done, step[T]{before, after, name(before, after), mark, now})
+	}
+	if len(h.done) > Most {
+		h.done = slices.Delete(h.done, 0, len(h.done)-Most)
 	}
 }
 

@@ -85,3 +85,21 @@ func TestRedoGoesForwardUntilSomethingChanges(t *testing.T) {
 		t.Error("a change must drop what was undone")
 	}
 }
+
+// The oldest steps go when there are too many; the newest stay in their order.
+func TestSoManySteps(t *testing.T) {
+	var h History[int]
+	for i := range Most + 20 {
+		h.Record(i, i+1, "", after(time.Duration(i)), arrow)
+	}
+	steps := 0
+	for {
+		if _, ok := h.Undo(); !ok {
+			break
+		}
+		steps++
+	}
+	if _, redo := h.Next(); steps != Most || redo != "20 → 21" {
+		t.Errorf("%d steps, the oldest %q", steps, redo)
+	}
+}

@@ -17,11 +17,13 @@ import (
 type Session struct {
 	project   project.Project
 	book      book.Book
-	findings  []check.Finding
+	findings  []check.Finding     // that still speak
+	left      []check.Finding     // as they are
+	answers   *[]check.Acceptance // those of the project, as states keep them
 	saved     project.Project
 	path      string
 	system    measure.System // of the sizes shown, not of those cut
-	steps     history.History[book.Decisions]
+	steps     history.History[state]
 	moving    string // the parameter that a drag is moving
 	before    book.Book
 	listeners []func()
@@ -45,7 +47,8 @@ func (s *Session) Replace(p project.Project, path string) {
 
 func (s *Session) start(p project.Project, path string) {
 	s.project, s.saved, s.path = p.Clone(), p.Clone(), path
-	s.steps, s.moving = history.History[book.Decisions]{}, ""
+	s.steps, s.moving = history.History[state]{}, ""
+	s.answers = held(s.project.Accepted)
 	s.system = p.Decisions.Design.CutIn
 	s.derive()
 }
@@ -61,7 +64,8 @@ func (s *Session) tell() {
 
 func (s *Session) derive() {
 	s.book = s.project.Book()
-	s.findings = check.All(s.book)
+	all := s.project.Findings(s.book)
+	s.findings, s.left = check.Standing(all), check.Left(all)
 }
 
 // Project is the project as it stands.
@@ -72,9 +76,6 @@ func (s *Session) Decisions() book.Decisions { return s.project.Decisions }
 
 // Shelf is the project's own shelf; it is not to be changed.
 func (s *Session) Shelf() stock.Shelf { return s.project.Shelf }
-
-// Findings is what would go wrong, the worst first.
-func (s *Session) Findings() []check.Finding { return s.findings }
 
 // Book is what follows.
 func (s *Session) Book() book.Book { return s.book }
@@ -124,19 +125,14 @@ func (s *Session) change(d book.Decisions, mark, name string) {
 	if d == s.project.Decisions {
 		return
 	}
-	s.steps.Record(s.project.Decisions, d, mark, s.Now(), func(from, to book.Decisions) string {
+	to := state{d, s.answers}
+	s.steps.Record(s.state(), to, mark, s.Now(), func(from, to state) string {
 		if name != "" {
 			return name
 		}
-		return s.stepName(from, to)
+		return s.stepName(from.decisions, to.decisions)
 	})
-	s.become(d)
-}
-
-func (s *Session) become(d book.Decisions) {
-	s.project.Decisions = d
-	s.derive()
-	s.tell()
+	s.become(to)
 }
 
 // Hold begins a drag that moves a parameter.
@@ -165,10 +161,10 @@ func (s *Session) Undo() bool { return s.travel(s.steps.Undo) }
 // Redo goes one step forward again.
 func (s *Session) Redo() bool { return s.travel(s.steps.Redo) }
 
-func (s *Session) travel(step func() (book.Decisions, bool)) bool {
-	d, ok := step()
+func (s *Session) travel(step func() (state, bool)) bool {
+	to, ok := step()
 	if ok {
-		s.become(d)
+		s.become(to)
 	}
 	return ok
 }

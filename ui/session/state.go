@@ -1,0 +1,69 @@
+package session
+
+import (
+	"slices"
+
+	"grainwise/assets/words"
+	"grainwise/model/book"
+	"grainwise/model/check"
+)
+
+// state is what undo goes back to. The answers are never changed in place: every
+// change makes another list, and nil is none.
+type state struct {
+	decisions book.Decisions
+	answers   *[]check.Acceptance
+}
+
+func (s *Session) state() state { return state{s.project.Decisions, s.answers} }
+
+// become takes over a state and derives everything from it.
+func (s *Session) become(to state) {
+	s.project.Decisions, s.answers, s.project.Accepted = to.decisions, to.answers, nil
+	if to.answers != nil {
+		s.project.Accepted = *to.answers
+	}
+	s.derive()
+	s.tell()
+}
+
+// held keeps a list of answers for states; an empty one is none.
+func held(answers []check.Acceptance) *[]check.Acceptance {
+	if len(answers) == 0 {
+		return nil
+	}
+	own := slices.Clone(answers)
+	return &own
+}
+
+// Findings is what would go wrong and is not left as it is, the worst first.
+func (s *Session) Findings() []check.Finding { return s.findings }
+
+// Left is what the maker leaves as it is, the worst first.
+func (s *Session) Left() []check.Finding { return s.left }
+
+// Leave leaves a finding as it is, for a reason: one step to undo.
+func (s *Session) Leave(f check.Finding, reason string) {
+	s.answer("left", f, check.With(s.project.Accepted, f.Accept(reason)))
+}
+
+// SayAgain takes the answer to a finding back: one step to undo.
+func (s *Session) SayAgain(f check.Finding) {
+	s.answer("saidAgain", f, check.Without(s.project.Accepted, f.ID, f.Key))
+}
+
+func (s *Session) answer(step string, f check.Finding, answers []check.Acceptance) {
+	if slices.Equal(answers, s.project.Accepted) {
+		return
+	}
+	name := words.Say("step."+step, words.With{"what": topic(f)})
+	to := state{s.project.Decisions, held(answers)}
+	s.steps.Record(s.state(), to, "", s.Now(), func(state, state) string { return name })
+	s.become(to)
+}
+
+// topic is a finding in a word or two: the short name of what it points to.
+func topic(f check.Finding) string {
+	p, _ := book.Lookup(f.Key)
+	return p.Short()
+}
