@@ -25,10 +25,12 @@ type findings struct {
 	cards   []*controls.Card
 	found   []check.Finding
 	chosen  string // the identity of the finding that the maker turned to
+	left    *leftList
 
 	choose func(check.Finding) // the maker turned to a finding
 	point  func(book.PartID)   // the pointer is on a finding of a part
 	mend   func(check.Finding)
+	leave  func(check.Finding) // as it is
 	copy   func(text string)
 }
 
@@ -36,6 +38,7 @@ func newFindings(s *session.Session) *findings {
 	f := &findings{session: s, list: controls.Down(0)}
 	f.head = newFindingsHead(f.turnToLevel)
 	f.none = controls.NewLabel(controls.PlainLabel, words.Say("findings.none"))
+	f.left = newLeftList(f)
 	f.scroll = container.NewVScroll(f.list)
 	return f
 }
@@ -58,6 +61,7 @@ func (f *findings) show() {
 	for i, found := range f.found {
 		f.cards[i].SetState(cardState(found, style, i == f.open()))
 	}
+	f.left.show(f.session.Left(), style)
 	f.head.show(f.found)
 	f.list.Refresh()
 	f.scroll.Refresh()
@@ -75,13 +79,15 @@ func (f *findings) fit() {
 	for _, card := range f.cards[:len(f.found)] {
 		f.list.Objects = append(f.list.Objects, card)
 	}
+	f.list.Objects = append(f.list.Objects, f.left.box)
 }
 
 func (f *findings) newCard(i int) *controls.Card {
 	card := controls.NewCard()
 	card.OnTapped = func() { f.turnTo(i) }
 	card.OnPrimary = func() { f.mend(f.found[i]) }
-	card.OnSecondary = func() { f.copy(inWords(f.found[i], findingStyle(f.session.System()))) }
+	card.OnSecondary = func() { f.leave(f.found[i]) }
+	card.OnThird = func() { f.copy(inWords(f.found[i], findingStyle(f.session.System()))) }
 	card.OnHover = func(in bool) {
 		if in {
 			f.point(f.found[i].Part)
@@ -152,10 +158,12 @@ func findingStyle(system measure.System) measure.Style {
 
 func cardState(f check.Finding, style measure.Style, open bool) controls.CardState {
 	state := controls.CardState{
-		Level: levelOf(f.Level), Word: f.Level.Label(), Group: groupOf(f).Label(), Sentence: f.Text(style), Open: open,
+		Level: levelOf(f.Level), Word: f.Level.Label(), Group: groupOf(f).Label(), Sentence: f.Text(style),
+		Again: f.Again(style), Open: open,
 	}
 	if open {
-		state.Found, state.Why, state.Secondary = f.Wanted(style), f.Why(style), words.Say("findings.copy")
+		state.Found, state.Why = f.Wanted(style), f.Why(style)
+		state.Secondary, state.Third = words.Say("findings.leave"), words.Say("findings.copy")
 		if f.Remedy != nil {
 			state.Primary = f.Remedy.Label()
 		}
@@ -166,7 +174,7 @@ func cardState(f check.Finding, style measure.Style, open bool) controls.CardSta
 // inWords is a finding as it is copied.
 func inWords(f check.Finding, style measure.Style) string {
 	var lines []string
-	for _, line := range []string{f.Level.Label() + ": " + f.Text(style), f.Wanted(style), f.Why(style)} {
+	for _, line := range []string{f.Level.Label() + ": " + f.Text(style), f.Again(style), f.Wanted(style), f.Why(style)} {
 		if line != "" {
 			lines = append(lines, line)
 		}

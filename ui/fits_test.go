@@ -9,6 +9,8 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
+
+	"grainwise/assets/words"
 )
 
 // A screen of 1280 × 720 at each size of text, in the window's own units.
@@ -90,7 +92,7 @@ func troublesOfText(o fyne.CanvasObject) []string {
 // offered are words that end in dots of their own.
 func offered(text string) bool {
 	switch text {
-	case "Pick a format…", "From my paper…", "From my sizes…":
+	case "Pick a format…", "From my paper…", "From my sizes…", words.Say("findings.leave"):
 		return true
 	}
 	return false

@@ -123,6 +123,8 @@ func (w *Window) join() {
 	w.findings.choose = w.chooseFinding
 	w.findings.point = w.middle.point
 	w.findings.mend = w.mend
+	w.findings.leave = w.leaveSheet
+	w.findings.left.sayAgain = w.session.SayAgain
 	w.findings.copy = func(text string) { w.app.Clipboard().SetContent(text) }
 	w.middle.reader.OnCopy = w.findings.copy
 	w.cut.choose = func(part book.PartID) { w.chooseTag(scene.Tag{Part: string(part)}, false) }

@@ -13,10 +13,10 @@ import (
 	"grainwise/model/check"
 )
 
-// Limits of the texts of an answer; they keep damage out, no more.
+// Limits of the texts of an answer, in letters; they keep damage out, no more.
 const (
 	longestMark   = 120
-	longestReason = 2_000
+	LongestReason = 2_000 // of why a finding is left as it is
 )
 
 // acceptedNames are the entries of one finding that is left as it is.
@@ -83,7 +83,7 @@ func (s source) acceptance(in field) (a check.Acceptance, problem *Problem) {
 		several bool // of lines
 	}{
 		{"id", &a.ID, longestMark, false}, {"key", &a.Key, longestMark, false}, {"about", &a.About, longestMark, false},
-		{"reason", &a.Reason, longestReason, true}, {"level", &level, longestMark, false}, {"unit", &unit, longestMark, false},
+		{"reason", &a.Reason, LongestReason, true}, {"level", &level, longestMark, false}, {"unit", &unit, longestMark, false},
 	} {
 		if *read.into, problem = s.someText(in, entries, read.name, read.most, read.several); problem != nil {
 			return a, problem
@@ -148,7 +148,7 @@ func acceptedSchema() members {
 		"id": mark, "key": mark, "about": mark, "found": number, "limit": number,
 		"level":  {{"enum", check.Levels()}},
 		"unit":   {{"enum", check.Units()}},
-		"reason": {{"type", "string"}, {"minLength", 1}, {"maxLength", longestReason}},
+		"reason": {{"type", "string"}, {"minLength", 1}, {"maxLength", LongestReason}},
 	}
 	var listed members
 	required := slices.DeleteFunc(acceptedNames(), func(name string) bool { return name == "about" })

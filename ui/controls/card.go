@@ -14,9 +14,11 @@ type CardState struct {
 	Word               string // the level's name
 	Group              string
 	Sentence           string
+	Again              string // why it speaks although it was left as it is
 	Found              string // "found 7, wanted 8.4 or more"
 	Why                string
 	Primary, Secondary string // the buttons
+	Third              string // a quiet one
 	Open               bool   // only an open card shows what comes after the sentence
 }
 
@@ -29,27 +31,30 @@ const (
 // Card is one finding. OnTapped chooses it; its height follows its width.
 type Card struct {
 	press
-	// OnPrimary puts it right, OnSecondary leaves it as it is.
-	OnPrimary, OnSecondary func()
+	// OnPrimary puts it right, OnSecondary leaves it as it is or speaks of it
+	// again, OnThird copies it.
+	OnPrimary, OnSecondary, OnThird func()
 
 	state               CardState
 	ground, frame, ring *canvas.Rectangle
 	level               *canvas.Image
 	word, group         *canvas.Text
 	sentence            *lines
-	found, why          *lines
+	again, found, why   *lines
 	primary, secondary  *Button
+	third               *Button
 	surface             *surface
 }
 
 // NewCard makes an empty card.
 func NewCard() *Card {
 	c := &Card{ground: box(), frame: box(), ring: ring(), level: icon(), word: look.Strong(""), group: look.Caption(""),
-		sentence: newLines(look.Body, 18), found: newLines(small, 16), why: newLines(small, 16)}
+		sentence: newLines(look.Body, 18), again: newLines(small, 16), found: newLines(small, 16), why: newLines(small, 16)}
 	c.frame.CornerRadius = look.Radius
 	c.primary = NewButton(Solid, "", func() { call(c.OnPrimary) })
 	c.secondary = NewButton(Framed, "", func() { call(c.OnSecondary) })
-	c.primary.OnHover, c.secondary.OnHover = c.inside, c.inside
+	c.third = NewButton(Plain, "", func() { call(c.OnThird) })
+	c.primary.OnHover, c.secondary.OnHover, c.third.OnHover = c.inside, c.inside, c.inside
 	c.is(c)
 	return c
 }
@@ -103,10 +108,10 @@ func (c *Card) paint() {
 	setText(c.word, c.state.Word, p.Level(c.state.Level))
 	room := c.Size().Width - cardMargin - 10 - cardText - look.Width(c.word, c.word.Text) - 10
 	setText(c.group, look.Fit(c.group, c.state.Group, room), p.Quiet)
-	c.primary.SetText(c.state.Primary)
-	c.secondary.SetText(c.state.Secondary)
-	show(c.primary, c.state.Open && c.state.Primary != "")
-	show(c.secondary, c.state.Open && c.state.Secondary != "")
+	for _, b := range c.buttons() {
+		b.SetText(b.word)
+		show(b.Button, b.shown)
+	}
 	c.paintRing(c.ring, p)
 }
 
@@ -138,44 +143,56 @@ func (c *Card) arrange(width float32, move bool) float32 {
 		found, why = "", ""
 	}
 	flow(c.sentence, c.state.Sentence, p.Ink)
+	flow(c.again, c.state.Again, p.Ink)
 	flow(c.found, found, p.Ink)
 	flow(c.why, why, p.Quiet)
-	if c.state.Open && (c.state.Primary != "" || c.state.Secondary != "") {
-		y = c.arrangeButtons(y+6, room, move)
-	}
-	return y + 9
+	return c.arrangeButtons(y+6, room, move) + 9
 }
 
-// arrangeButtons sets the two side by side, or under each other when narrow.
+// cardButton is one of the card's buttons with its word.
+type cardButton struct {
+	*Button
+	word  string
+	shown bool
+}
+
+func (c *Card) buttons() []cardButton {
+	s := c.state
+	return []cardButton{
+		{c.primary, s.Primary, s.Open && s.Primary != ""},
+		{c.secondary, s.Secondary, s.Open && s.Secondary != ""},
+		{c.third, s.Third, s.Open && s.Third != ""},
+	}
+}
+
+// arrangeButtons sets them side by side from y on, as many in a row as there is
+// room for, and returns where they end.
 func (c *Card) arrangeButtons(y, room float32, move bool) float32 {
-	first, second := c.primary.least(), c.secondary.least()
-	if c.state.Primary == "" {
-		first.Width = -8
+	x, end := float32(0), y-6
+	for _, b := range c.buttons() {
+		if !b.shown {
+			continue
+		}
+		width := min(b.least().Width, room)
+		if x > 0 && x+width > room {
+			x, y = 0, y+ButtonHeight+6
+		}
+		if move {
+			put(b.Button, cardText+x, y, width, ButtonHeight)
+		}
+		x, end = x+width+8, y+ButtonHeight
 	}
-	x := cardText
-	below := c.state.Primary != "" && c.state.Secondary != "" && first.Width+8+second.Width > room
-	if move && c.state.Primary != "" {
-		put(c.primary, x, y, min(first.Width, room), ButtonHeight)
-	}
-	if below {
-		y += ButtonHeight + 6
-	} else {
-		x += first.Width + 8
-	}
-	if move && c.state.Secondary != "" {
-		put(c.secondary, x, y, min(second.Width, room), ButtonHeight)
-	}
-	return y + ButtonHeight
+	return end
 }
 
 func (c *Card) gather() {
 	objects := []fyne.CanvasObject{c.ground, c.frame, c.level, c.word, c.group}
-	for _, l := range []*lines{c.sentence, c.found, c.why} {
+	for _, l := range []*lines{c.sentence, c.again, c.found, c.why} {
 		for _, t := range l.shown {
 			objects = append(objects, t)
 		}
 	}
-	c.surface.objects = append(objects, c.primary, c.secondary, c.ring)
+	c.surface.objects = append(objects, c.primary, c.secondary, c.third, c.ring)
 }
 
 // lines are texts under each other that keep their objects.
