@@ -72,6 +72,7 @@ type Paper struct {
 	Grain                   Choice[stock.Grain]
 	Turned                  bool // the maker's wish, against the grain
 	Lost                    LostEdges
+	Deckle                  DeckleSides // of the whole sheet
 }
 
 // LostEdges is the strip lost on the sheet's edges; a side left automatic

@@ -53,6 +53,7 @@ func blockRows() []Param {
 		lostEdge("paper.lostEdges.right", func(l *LostEdges) *Choice[Length] { return &l.Right }),
 		lostEdge("paper.lostEdges.top", func(l *LostEdges) *Choice[Length] { return &l.Top }),
 		lostEdge("paper.lostEdges.bottom", func(l *LostEdges) *Choice[Length] { return &l.Bottom }),
+		word("paper.deckle", func(d *Decisions) *DeckleSides { return &d.Design.Paper.Deckle }, DeckleNone, DeckleLeftRight, DeckleTopBottom, DeckleAll),
 		trim("trim.foreEdge", func(d *Decisions) *Length { return &d.Design.Page.TrimFore }),
 		trim("trim.head", func(d *Decisions) *Length { return &d.Design.Page.TrimHead }),
 		trim("trim.tail", func(d *Decisions) *Length { return &d.Design.Page.TrimTail }),

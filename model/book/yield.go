@@ -46,3 +46,34 @@ func (b Book) resizedFolio(key string) (func(Length) face, bool) {
 	}
 	return nil, false
 }
+
+// NearYield is the largest page height or width below the present one, by no
+// more than within and on the steps it is cut in, at which a sheet gives more
+// folios; false where there is none.
+func (b Book) NearYield(key string, within Length) (size Length, folios int, ok bool) {
+	resized, ok := b.resizedFolio(key)
+	if !ok {
+		return 0, 0, false
+	}
+	p, _ := Lookup(key)
+	now, step := p.InForce(b).Length, pageStep(b.Resolved.CutIn)
+	least, _ := p.lengths()
+	sheet, turned := b.Resolved.PaperSheet(), b.Resolved.Paper.Turned
+	for size := (now - 1).RoundDown(step); size >= max(now-within, least); size -= step {
+		f := resized(size)
+		if n := sheet.Yield(f.height, f.width, turned).Total; n > b.Use.FoliosASheet {
+			return size, n, true
+		}
+	}
+	return 0, 0, false
+}
+
+// SheetShare is the part of a whole sheet of paper that its folios take, 0 to 1.
+func (b Book) SheetShare() float64 {
+	sheet := b.Resolved.PaperSheet()
+	whole := face{sheet.Length, sheet.Width}.area()
+	if whole <= 0 {
+		return 0
+	}
+	return float64(b.Use.FoliosASheet) * folioSize(b.Resolved).area() / whole
+}

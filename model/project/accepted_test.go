@@ -100,7 +100,7 @@ func TestDamagedAnswers(t *testing.T) {
 		{`"found": 1.3`, `"fuond": 1.3`, "did you mean found?", true},
 		{`"found": 1.3, `, ``, "found: expected a number", true},
 		{`"limit": 2`, `"limit": null`, "limit: null: expected a number", true},
-		{`"unit": "mm"`, `"unit": "cm"`, `unit: "cm": expected one of: mm, degree, g/m², percent, ratio, count`, true},
+		{`"unit": "mm"`, `"unit": "cm"`, `unit: "cm": expected one of: mm, degree, g/m², g, percent, ratio, count`, true},
 		{`"reason": "The last roll took it well."`, `"reason": ""`, "reason: \"\": expected a text of 1 to 2000 letters", true},
 		{`"reason": "The last roll took it well."`, `"reason": "  "`, "expected a text of 1 to 2000 letters", false},
 		{`"reason": "The last roll took it well."`, `"reason": "a\u0000b"`, "expected a text of 1 to 2000 letters", false},

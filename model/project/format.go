@@ -73,7 +73,7 @@ func ofFormat(p book.Param) bool {
 func notOfFormat() []string {
 	return []string{
 		"copies", // of one job
-		"paper.thickness", "paper.grammage", "paper.grain", "paper.turned", "paper.sheetLength", "paper.sheetWidth",
+		"paper.thickness", "paper.grammage", "paper.grain", "paper.turned", "paper.sheetLength", "paper.sheetWidth", "paper.deckle",
 		"paper.lostEdges", "paper.lostEdges.left", "paper.lostEdges.right", "paper.lostEdges.top", "paper.lostEdges.bottom",
 		"interleaf.thickness", "liner.thickness", "liner.grain", "liner.turned",
 		"endpaper.thickness", "endpaper.grain", "endpaper.turned",
