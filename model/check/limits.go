@@ -74,6 +74,12 @@ const (
 	cornerCoverings = 2                      // O  covering thicknesses likewise
 	cornerLump      = 2 * measure.Millimetre // O
 
+	sheetUsed   = 65                     // O  percent of a sheet that should end up in folios
+	yieldNear   = 4 * measure.Millimetre // O  smaller, for more folios a sheet
+	deckleStrip = 3 * measure.Millimetre // C  strip that takes a deckle off, as lost edges usually are
+	leverMost   = 1.35                   // O  page width to height
+	leverMass   = 500                    // O  g, of the book
+
 	squareFormatPercent = 3 // P  width and height alike
 )
 

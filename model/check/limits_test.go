@@ -21,6 +21,13 @@ func set(settings ...string) []string { return settings }
 // hand is the usual book sewn by hand.
 func hand(settings ...string) []string { return append(set("sewing.method", "pamphlet"), settings...) }
 
+// deckled is a book out of sheets of 300 × 500 with a deckle at top and bottom,
+// none of it cut off.
+func deckled(settings ...string) []string {
+	return append(set("paper.sheetLength", "300 mm", "paper.sheetWidth", "500 mm", "paper.lostEdges", "0 mm",
+		"paper.deckle", "top-bottom"), settings...)
+}
+
 // Every rule at its limit, one step of the parameter either side. The limits
 // are the rows of the list of checks; sizes that follow from several
 // parameters are worked beside the row, for the usual book: 6 sections of 4
@@ -206,6 +213,30 @@ var steps = []step{
 	{"covering-untested", "covering", set("covering", "Slackwater"), Check},
 	{"covering-untested", "covering", set("covering", "Shingle paper"), ""}, // unbacked, but tested
 	{"covering-untested", "covering", set("covering", "Fog"), ""},
+
+	// 8 folios of 210 out of 1000 × 700: 64.8 % and 65.3 %.
+	{"sheet-waste", "page.height", set("page.width", "135 mm"), Note},
+	{"sheet-waste", "page.height", set("page.width", "136 mm"), ""},
+	// 994 / 5 = 198.8 high and 694 / 3 / 2 = 115.7 wide give one row more.
+	{"yield-step", "page.height", set("page.height", "202 mm"), Note},
+	{"yield-step", "page.height", set("page.height", "203 mm"), ""},
+	{"yield-step", "page.height", set("page.height", "198 mm"), ""},
+	{"yield-step", "page.width", set("page.width", "119 mm"), Note},
+	{"yield-step", "page.width", set("page.width", "120 mm"), ""},
+	// Across: 3 × 3 while three heights go into 694, against 4 × 2.
+	{"yield-crossgrain", "paper.turned", set("page.height", "231 mm"), Note},
+	{"yield-crossgrain", "paper.turned", set("page.height", "232 mm"), ""},
+	{"yield-crossgrain", "paper.turned", set("page.height", "231 mm", "paper.turned", "yes"), ""}, // grain-paper speaks
+	{"yield-crossgrain", "paper.turned", set("page.height", "231 mm", "paper.grain", "none"), ""},
+	{"deckle-spine", "page.height", deckled("page.height", "297 mm"), ""},
+	{"deckle-spine", "page.height", deckled("page.height", "298 mm"), Check},
+	{"deckle-spine", "page.height", deckled("page.height", "298 mm", "paper.deckle", "left-right"), ""},
+	{"deckle-spine", "page.height", deckled("page.height", "299 mm", "paper.lostEdges.top", "1 mm"), ""}, // turned to the tail
+	{"deckle-spine", "page.height", deckled("page.height", "150 mm"), ""},                                // two rows, each with one
+	{"deckle-spine", "page.height", deckled("page.height", "298 mm", "trim.head", "1 mm"), ""},           // cut off
+	{"long-lever", "page.width", set("page.height", "200 mm", "page.width", "270 mm", "sections.count", "12"), ""},
+	{"long-lever", "page.width", set("page.height", "200 mm", "page.width", "271 mm", "sections.count", "12"), Check},
+	{"long-lever", "page.width", set("page.height", "200 mm", "page.width", "271 mm", "sections.count", "2"), ""},
 
 	{"square-format", "page.width", set("page.height", "100 mm", "page.width", "97 mm"), Note},
 	{"square-format", "page.width", set("page.height", "100 mm", "page.width", "96 mm"), ""},

@@ -17,6 +17,7 @@ const (
 	Millimetres Unit = "mm"
 	Degrees     Unit = "degree" // to the spine
 	GSM         Unit = "g/m²"
+	Grams       Unit = "g"
 	Percent     Unit = "percent"
 	Ratio       Unit = "ratio"
 	Count       Unit = "count"
@@ -24,7 +25,7 @@ const (
 )
 
 // Units lists what a value can count in.
-func Units() []Unit { return []Unit{Millimetres, Degrees, GSM, Percent, Ratio, Count} }
+func Units() []Unit { return []Unit{Millimetres, Degrees, GSM, Grams, Percent, Ratio, Count} }
 
 // Quantity is an amount with its unit.
 type Quantity struct {
@@ -47,6 +48,8 @@ func (q Quantity) Text(style measure.Style) string {
 		return plain(q.Amount, 0) + words.Say("unit.degree")
 	case GSM:
 		return plain(q.Amount, 0) + " " + words.Say("unit.gsm")
+	case Grams:
+		return plain(q.Amount, 0) + " " + words.Say("unit.gram")
 	case Percent:
 		return plain(q.Amount, 1) + " %"
 	case Ratio:

@@ -63,6 +63,12 @@ var rules = []Rule{
 	{"corner-far", cornerFar, cornerBack},
 	{"covering-untested", coveringUntested, nil},
 
+	{"sheet-waste", sheetWaste, fillSheet},
+	{"yield-step", yieldStep, takeStep},
+	{"yield-crossgrain", yieldCrossgrain, nil},
+	{"deckle-spine", deckleSpine, cutDeckle},
+	{"long-lever", longLever, shorterLever},
+
 	{"square-format", squareFormat, nil},
 }
 

@@ -2,6 +2,7 @@ package check
 
 import (
 	"encoding/json"
+	"io/fs"
 	"slices"
 	"strings"
 	"testing"
@@ -12,14 +13,21 @@ import (
 	"grainwise/model/measure"
 )
 
+// english is every English text.
 func english(t *testing.T) map[string]string {
-	data, err := assets.Files.ReadFile("lang/en/check.json")
-	if err != nil {
-		t.Fatal(err)
+	names, err := fs.Glob(assets.Files, "lang/en/*.json")
+	if err != nil || len(names) == 0 {
+		t.Fatalf("no English files: %v", err)
 	}
-	var texts map[string]string
-	if err := json.Unmarshal(data, &texts); err != nil {
-		t.Fatal(err)
+	texts := map[string]string{}
+	for _, name := range names {
+		data, err := assets.Files.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := json.Unmarshal(data, &texts); err != nil {
+			t.Fatal(err)
+		}
 	}
 	return texts
 }
