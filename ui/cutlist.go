@@ -9,6 +9,7 @@ import (
 	"grainwise/model/book"
 	"grainwise/model/measure"
 	"grainwise/ui/controls"
+	"grainwise/ui/preview"
 	"grainwise/ui/session"
 )
 
@@ -22,6 +23,7 @@ type cutList struct {
 	narrow  bool // the heading has room for the unit only
 	chosen  book.PartID
 
+	before func() *book.Book // what the lines are told against; nil at rest
 	choose func(book.PartID)
 	point  func(book.PartID)
 }
@@ -44,6 +46,7 @@ func (c *cutList) show() {
 		if i < len(parts) {
 			p := parts[i]
 			line.Set(strconv.Itoa(p.Count), partName(p), session.Size(p.Width, p.Height, system), p.ID == c.chosen)
+			line.SetChange(c.change(p))
 		}
 		changed = setVisible(line, i < len(parts) && !c.folded) || changed
 	}
@@ -81,6 +84,24 @@ func (c *cutList) addLine(i int) {
 	}
 	c.lines = append(c.lines, line)
 	c.list.Add(line)
+}
+
+// change says by how much a line differs from before: its size, else its count.
+func (c *cutList) change(now book.Part) string {
+	before := c.before()
+	if before == nil {
+		return ""
+	}
+	for _, p := range before.Parts {
+		if p.ID != now.ID {
+			continue
+		}
+		if size := preview.Spread(preview.Style(c.session.System()), p.Width, p.Height, now.Width, now.Height); size != "" {
+			return size
+		}
+		return preview.Counted(p.Count, now.Count)
+	}
+	return ""
 }
 
 func partName(p book.Part) string {

@@ -43,7 +43,7 @@ func (f *formatHead) show() {
 		more = words.Say("head.long")
 	}
 	f.button.Set(session.Name(s.Book(), s.System()), session.Sections(s.Book()), more)
-	if key, _ := s.Moving(); key == "" {
+	if s.Moving() == "" {
 		f.drawThumb(s.Book())
 	}
 }

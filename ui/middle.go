@@ -33,6 +33,8 @@ type middle struct {
 	showGrain     bool
 	showWords     bool
 
+	fading *fading
+	rested func() // told when a change has faded a step further
 	turned func() // told when view, dimensions or grain have been changed
 }
 
@@ -42,6 +44,7 @@ const zoomStep = 1.25
 func newMiddle(s *session.Session, tips *controls.Tips) *middle {
 	m := &middle{session: s, stage: preview.NewStage(), views: view.All(), showDims: true, showGrain: true}
 	m.pane = m.stage.Pane
+	m.fading = newFading(s, m.rest)
 	m.dimensions = controls.NewIconToggle(look.IconDimensions, tips, words.Say("drawing.dimensions"), m.toggleDimensions)
 	m.grain = controls.NewIconToggle(look.IconGrain, tips, words.Say("drawing.grain"), m.toggleGrain)
 	m.reader = controls.NewReader()
@@ -110,9 +113,18 @@ func (m *middle) show() {
 	m.draw()
 }
 
+// rest draws what changed on its way back to rest.
+func (m *middle) rest() {
+	m.draw()
+	m.rested()
+}
+
 func (m *middle) draw() {
-	key, _ := m.session.Moving()
-	m.stage.Show(m.views[m.at], m.input(), key != "")
+	in := m.input()
+	change, faded := m.fading.now()
+	in.Moving, in.Before, in.Faded = change.Key, change.Before, faded
+	m.stage.Show(m.views[m.at], in, m.fading.figures(), change.Held)
+	m.fading.next()
 }
 
 func (m *middle) input() view.Input {

@@ -119,6 +119,8 @@ func (w *Window) body() fyne.CanvasObject {
 // join connects the panels with each other: finding, parameter and part lead
 // to one another.
 func (w *Window) join() {
+	w.middle.rested = w.cut.show
+	w.cut.before = w.middle.fading.figures
 	w.middle.turned = func() { w.menu.show() }
 	w.findings.choose = w.chooseFinding
 	w.findings.point = w.middle.point
@@ -131,7 +133,7 @@ func (w *Window) join() {
 	w.cut.point = w.middle.point
 	w.middle.pane.OnPick = func(part book.PartID) { w.chooseTag(scene.Tag{Part: string(part)}, false) }
 	w.middle.pane.OnOpen = func(tag scene.Tag) { w.chooseTag(tag, true) }
-	w.middle.pane.OnHover = func(part book.PartID) { w.status.say(w.aboutPart(part)) }
+	w.middle.pane.OnHover = w.hover
 }
 
 // show brings everything up to date after a change.
@@ -230,18 +232,6 @@ func (w *Window) tellAbout() {
 	} else {
 		w.status.say("")
 	}
-}
-
-func (w *Window) aboutPart(part book.PartID) string {
-	for _, p := range w.session.Book().Parts {
-		if p.ID == part {
-			return words.Say("status.part", words.With{
-				"name": words.Say("part." + string(part)), "stock": p.Stock,
-				"size": session.Size(p.Width, p.Height, w.session.System()) + " " + w.session.System().Label(),
-			})
-		}
-	}
-	return ""
 }
 
 // mend takes a finding's remedy: one step to undo.

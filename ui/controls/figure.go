@@ -20,25 +20,28 @@ type Figure struct {
 	widget.BaseWidget
 	texts        [3]string
 	ruled        bool
-	brief        bool // without the line in the other unit
-	changing     bool
+	brief        bool   // without the line in the other unit
+	change       string // by how much it differs; empty at rest
 	ground, line *canvas.Rectangle
 	name         *canvas.Text
 	value, other *canvas.Text
+	by           *canvas.Text
 }
 
 // NewFigure makes an empty cell; ruled draws the line at its left.
 func NewFigure(ruled bool) *Figure {
-	f := &Figure{ruled: ruled, ground: box(), line: box(), name: look.Caption(""), value: look.Figure(""), other: look.Caption("")}
+	f := &Figure{ruled: ruled, ground: box(), line: box(), name: look.Caption(""), value: look.Figure(""), other: look.Caption(""), by: look.Caption("")}
 	f.ExtendBaseWidget(f)
 	return f
 }
 
-// Set shows other words; changing draws the value in the accent.
-func (f *Figure) Set(name, value, other string, changing bool) {
+// Set shows other words. A change draws the value in the accent and says by how
+// much it differs: beside it, or where there is no room in place of the other
+// unit.
+func (f *Figure) Set(name, value, other, change string) {
 	texts := [3]string{name, value, other}
-	if f.texts != texts || f.changing != changing {
-		f.texts, f.changing = texts, changing
+	if f.texts != texts || f.change != change {
+		f.texts, f.change = texts, change
 		f.Refresh()
 	}
 }
@@ -62,7 +65,7 @@ func (f *Figure) SetBrief(brief bool) {
 
 // CreateRenderer implements fyne.Widget.
 func (f *Figure) CreateRenderer() fyne.WidgetRenderer {
-	return on(f.ground, f.line, f.name, f.value, f.other).drawn(f.paint, f.place, f.least)
+	return on(f.ground, f.line, f.name, f.value, f.other, f.by).drawn(f.paint, f.place, f.least)
 }
 
 func (f *Figure) least() fyne.Size {
@@ -76,7 +79,7 @@ func (f *Figure) least() fyne.Size {
 func (f *Figure) paint() {
 	p := look.Current()
 	ink := p.SheetInk
-	if f.changing {
+	if f.change != "" {
 		ink = p.SheetAccent
 	}
 	room := max(40, f.Size().Width-14)
@@ -85,14 +88,25 @@ func (f *Figure) paint() {
 	setText(f.name, look.Fit(f.name, f.texts[0], room), p.SheetQuiet)
 	setText(f.value, look.Fit(f.value, f.texts[1], room), ink)
 	show(f.other, !f.brief)
-	setText(f.other, look.Fit(f.other, f.texts[2], room), p.SheetQuiet)
+	under, quiet := f.texts[2], p.SheetQuiet
+	beside := f.change != "" && look.Width(f.value, f.texts[1])+figureGap+look.Width(f.by, f.change) <= room
+	if f.change != "" && !beside {
+		under, quiet = f.change, p.SheetAccent
+	}
+	setText(f.other, look.Fit(f.other, under, room), quiet)
+	show(f.by, beside)
+	setText(f.by, f.change, p.SheetAccent)
 }
+
+// figureGap is between a figure and its change.
+const figureGap = float32(6)
 
 func (f *Figure) place(size fyne.Size) {
 	put(f.line, 0, 7, 1, size.Height-14)
 	look.At(f.name, 10, 15)
 	look.At(f.value, 10, 32)
 	look.At(f.other, 10, 47)
+	look.At(f.by, 10+look.Width(f.value, f.value.Text)+figureGap, 32)
 }
 
 // LevelCount is a level's shape with how many there are of it, 24 high.

@@ -184,9 +184,9 @@ func galleryButtons(tips *Tips) []fyne.CanvasObject {
 	field.Set("Field book, Oat and a long name", "120 × 180, 40 leaves", "yours")
 	field.SetPicture(plate(130, 128, 67, 100))
 	page, leaves, mass := NewFigure(false), NewFigure(true), NewFigure(true)
-	page.Set("Page", "150 × 210", "5 29/32 × 8 9/32 in", false)
-	leaves.Set("Leaves", "48", "96 pages", true)
-	mass.Set("Mass", "379 g", "13.4 oz", false)
+	page.Set("Page", "150 × 210", "5 29/32 × 8 9/32 in", "")
+	leaves.Set("Leaves", "48", "96 pages", "+8")
+	mass.Set("Mass", "379 g", "13.4 oz", "")
 	sheet := container.NewStack(NewPaint(0, 0, func(p look.Palette) color.NRGBA { return p.Sheet }), Across(0, page, leaves, mass))
 	counts := Across(10)
 	for _, c := range []struct {

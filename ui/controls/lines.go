@@ -12,15 +12,17 @@ type LineItem struct {
 	press
 	count, name, size string
 	chosen            bool
+	change            string // by how much it differs; empty at rest
 
 	ground, line, bar, ring *canvas.Rectangle
 	texts                   [3]*canvas.Text
+	by                      *canvas.Text
 }
 
 // NewLineItem makes an empty line.
 func NewLineItem() *LineItem {
 	l := &LineItem{ground: box(), line: box(), bar: box(), ring: ring(),
-		texts: [3]*canvas.Text{look.Body(""), look.Body(""), look.Body("")}}
+		texts: [3]*canvas.Text{look.Body(""), look.Body(""), look.Body("")}, by: look.Caption("")}
 	l.is(l)
 	return l
 }
@@ -33,12 +35,21 @@ func (l *LineItem) Set(count, name, size string, chosen bool) {
 	}
 }
 
+// SetChange draws count and size in the accent and says by how much the line
+// differs; empty at rest.
+func (l *LineItem) SetChange(change string) {
+	if l.change != change {
+		l.change = change
+		l.Refresh()
+	}
+}
+
 // SizeText is the size on show, as text.
 func (l *LineItem) SizeText() string { return l.size }
 
 // CreateRenderer implements fyne.Widget.
 func (l *LineItem) CreateRenderer() fyne.WidgetRenderer {
-	return on(l.ground, l.line, l.bar, l.texts[0], l.texts[1], l.texts[2], l.ring).drawn(l.paint, l.place,
+	return on(l.ground, l.line, l.bar, l.texts[0], l.texts[1], l.texts[2], l.by, l.ring).drawn(l.paint, l.place,
 		func() fyne.Size { return fyne.NewSize(200, LineHeight) })
 }
 
@@ -56,9 +67,15 @@ func (l *LineItem) paint() {
 	setFill(l.bar, p.Accent)
 	show(l.bar, l.chosen)
 	setText(l.texts[0], l.count, p.Quiet)
-	setText(l.texts[2], l.size, p.Ink)
+	size := p.Ink
+	if l.change != "" {
+		size = p.Accent
+	}
+	setText(l.texts[2], l.size, size)
 	room := l.Size().Width - 38 - 10 - 10 - look.Width(l.texts[2], l.size)
 	setText(l.texts[1], look.Fit(l.texts[1], l.name, room), p.Ink)
+	show(l.by, l.change != "" && look.Width(l.texts[1], l.texts[1].Text)+lineGap+look.Width(l.by, l.change) <= room)
+	setText(l.by, l.change, p.Accent)
 	l.paintRing(l.ring, p)
 }
 
@@ -70,4 +87,8 @@ func (l *LineItem) place(size fyne.Size) {
 	look.EndingAt(l.texts[0], 30, base)
 	look.EndingAt(l.texts[2], size.Width-10, base)
 	look.At(l.texts[1], 38, base)
+	look.EndingAt(l.by, size.Width-10-look.Width(l.texts[2], l.size)-lineGap, base)
 }
+
+// lineGap is between a size and its change.
+const lineGap = float32(8)

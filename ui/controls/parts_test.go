@@ -193,7 +193,7 @@ func TestGroupHeadHidesItsSummaryWhileOpen(t *testing.T) {
 func TestFigureFitsItsCell(t *testing.T) {
 	dress(t, theme.VariantLight)
 	f := NewFigure(true)
-	f.Set("Covering", "369 × 252", "14 17/32 × 9 29/32 in", true)
+	f.Set("Covering", "369 × 252", "14 17/32 × 9 29/32 in", "")
 	for _, width := range []float32{70, f.MinSize().Width} {
 		f.Resize(fyne.NewSize(width, FigureHeight))
 		test.WidgetRenderer(f)
@@ -204,8 +204,15 @@ func TestFigureFitsItsCell(t *testing.T) {
 	if f.other.Text != "14 17/32 × 9 29/32 in" {
 		t.Errorf("at its own width it is cut: %q", f.other.Text)
 	}
-	if f.value.Color != look.Light().SheetAccent {
-		t.Error("a changing figure is in the accent")
+	f.Set("Covering", "369 × 252", "14 17/32 × 9 29/32 in", "+2 wide")
+	f.Resize(fyne.NewSize(200, FigureHeight))
+	if f.value.Color != look.Light().SheetAccent || f.by.Text != "+2 wide" || !f.by.Visible() {
+		t.Error("a figure that changed is in the accent and says by how much")
+	}
+	f.Resize(fyne.NewSize(90, FigureHeight))
+	f.Refresh()
+	if f.by.Visible() || f.other.Text != "+2 wide" || f.other.Color != look.Light().SheetAccent {
+		t.Errorf("where there is no room beside it: %q", f.other.Text)
 	}
 }
 

@@ -59,6 +59,26 @@ func (t *Tips) Over(o fyne.CanvasObject, text string) {
 	})
 }
 
+// OverAt says that the pointer is at a place of o, a large thing with many
+// places: once it rests there, the tip will show beside it.
+func (t *Tips) OverAt(o fyne.CanvasObject, at fyne.Position, text string) {
+	t.turn++
+	turn := t.turn
+	t.over = o
+	t.wait(tipFirst, func() {
+		if t.turn == turn && t.over == o && t.says == nil {
+			t.lay(text)
+			t.settle(o, fyne.NewPos(at.X+pointerRight, at.Y), pointerDown)
+		}
+	})
+}
+
+// How far a tip keeps off the pointer it stands beside.
+const (
+	pointerRight = float32(10)
+	pointerDown  = float32(18)
+)
+
 // Out says that the pointer has left o or that o was pressed.
 func (t *Tips) Out(o fyne.CanvasObject) {
 	if t.over != o {
@@ -106,6 +126,12 @@ func (t *Tips) close() {
 }
 
 func (t *Tips) open(o fyne.CanvasObject, text string) {
+	t.lay(text)
+	t.settle(o, fyne.Position{}, o.Size().Height)
+}
+
+// lay breaks a text into the card's lines.
+func (t *Tips) lay(text string) {
 	sample := look.Body("")
 	sample.TextSize = 12
 	t.lines = nil
@@ -115,21 +141,20 @@ func (t *Tips) open(o fyne.CanvasObject, text string) {
 		t.lines = append(t.lines, line)
 	}
 	t.Refresh()
-	t.settle(o)
 }
 
-// settle puts the card under o, inside the layer; above o when there is no
-// room below.
-func (t *Tips) settle(o fyne.CanvasObject) {
+// settle puts the card under a place of o that is so high, inside the layer;
+// above it when there is no room below.
+func (t *Tips) settle(o fyne.CanvasObject, place fyne.Position, high float32) {
 	driver := fyne.CurrentApp().Driver()
-	at := driver.AbsolutePositionForObject(o).Subtract(driver.AbsolutePositionForObject(t))
+	at := driver.AbsolutePositionForObject(o).Subtract(driver.AbsolutePositionForObject(t)).Add(place)
 	width := float32(0)
 	for _, l := range t.lines {
 		width = max(width, look.Width(l, l.Text))
 	}
 	size := fyne.NewSize(width+18, float32(len(t.lines))*tipLine+10)
 	x := max(4, min(at.X, t.Size().Width-size.Width-4))
-	y := at.Y + o.Size().Height + 4
+	y := at.Y + high + 4
 	if y+size.Height > t.Size().Height-4 {
 		y = max(4, at.Y-size.Height-4)
 	}

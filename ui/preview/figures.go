@@ -59,10 +59,7 @@ func sizes(name string, width, height book.Length, shown measure.System) Cell {
 
 // thickness is shown to a hundredth: the spine piece is rounded from it.
 func thickness(b book.Book, shown measure.System) Cell {
-	style := Style(shown)
-	if shown == measure.Metric {
-		style.Decimals = 2
-	}
+	style := thicknessStyle(shown)
 	return Cell{
 		Name:  words.Say("figure.spine"),
 		Value: style.Format(b.Block.SpineThickness),
@@ -70,8 +67,16 @@ func thickness(b book.Book, shown measure.System) Cell {
 	}
 }
 
+func thicknessStyle(shown measure.System) measure.Style {
+	style := Style(shown)
+	if shown == measure.Metric {
+		style.Decimals = 2
+	}
+	return style
+}
+
 func sheets(b book.Book) Cell {
-	c := Cell{Name: words.Say("figure.sheets"), Value: "–", Under: words.Say("figure.no-folio")}
+	c := Cell{Name: words.Say("figure.sheets"), Value: unknown, Under: words.Say("figure.no-folio")}
 	if b.Use.FoliosASheet > 0 {
 		c.Value = strconv.FormatFloat(b.Use.SheetsABook, 'f', 1, 64)
 		c.Under = words.Say("figure.folios", words.With{"folios": b.Use.FoliosASheet})
@@ -90,7 +95,7 @@ func mass(b book.Book) Cell {
 }
 
 func materials(b book.Book) Cell {
-	c := Cell{Name: words.Say("figure.materials"), Value: "–", Under: words.Say("figure.no-price")}
+	c := Cell{Name: words.Say("figure.materials"), Value: unknown, Under: words.Say("figure.no-price")}
 	if b.Use.Priced {
 		m := b.Use.Cost
 		c.Value = m.String()[:len(m.String())-len(m.Currency)-1]

@@ -19,9 +19,11 @@ import (
 // the pointer, a drag moves, a double click on bare paper fits.
 type Pane struct {
 	widget.BaseWidget
-	OnPick  func(book.PartID) // a click on a part, "" on bare paper
-	OnOpen  func(scene.Tag)   // a double click on a part
-	OnHover func(book.PartID) // the part under the pointer, "" for none
+	OnPick func(book.PartID) // a click on a part, "" on bare paper
+	OnOpen func(scene.Tag)   // a double click on a part
+	// OnHover tells the part under the pointer and where that is, "" for none:
+	// of another part, or further along the same one.
+	OnHover func(part book.PartID, at fyne.Position)
 
 	worker  *worker
 	image   *canvas.Image
@@ -32,6 +34,7 @@ type Pane struct {
 	port    Viewport
 	shown   frame
 	hovered book.PartID
+	hoverAt fyne.Position // where OnHover was told last
 	tapped  time.Time
 	tapAt   fyne.Position
 }
@@ -207,19 +210,21 @@ func (p *Pane) MouseIn(ev *desktop.MouseEvent) { p.MouseMoved(ev) }
 
 // MouseMoved tells which part is under the pointer.
 func (p *Pane) MouseMoved(ev *desktop.MouseEvent) {
-	p.hover(book.PartID(p.under(ev.Position).Part))
+	p.hover(book.PartID(p.under(ev.Position).Part), ev.Position)
 }
 
 // MouseOut ends it.
-func (p *Pane) MouseOut() { p.hover("") }
+func (p *Pane) MouseOut() { p.hover("", fyne.Position{}) }
 
-func (p *Pane) hover(part book.PartID) {
-	if part == p.hovered {
+func (p *Pane) hover(part book.PartID, at fyne.Position) {
+	const far = 10 // dp
+	moved := at.Subtract(p.hoverAt)
+	if part == p.hovered && (part == "" || moved.X*moved.X+moved.Y*moved.Y < far*far) {
 		return
 	}
-	p.hovered = part
+	p.hovered, p.hoverAt = part, at
 	if p.OnHover != nil {
-		p.OnHover(part)
+		p.OnHover(part, at)
 	}
 }
 

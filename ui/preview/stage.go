@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"grainwise/model/book"
 	"grainwise/render/view"
 )
 
@@ -27,11 +28,16 @@ func (s *Stage) Cover(o fyne.CanvasObject) {
 	s.Object.(*fyne.Container).Add(o)
 }
 
-// Show draws a view and sets the figures. While a parameter is moving, the
-// figures that differ from before it began stand in the accent.
-func (s *Stage) Show(v view.View, in view.Input, moving bool) {
-	s.title.set(Figures(in.Book, in.System), moving)
-	s.Pane.Draw(v, in, moving)
+// Show draws a view and sets the figures. Those that differ from a book before,
+// nil at rest, stand in the accent. While a drag goes on, fine screens get half
+// the pixels.
+func (s *Stage) Show(v view.View, in view.Input, before *book.Book, held bool) {
+	var changes []string
+	if before != nil {
+		changes = Changes(in.Book, *before, in.System)
+	}
+	s.title.set(Figures(in.Book, in.System), changes)
+	s.Pane.Draw(v, in, held)
 }
 
 // overTitle gives the title block its height and the drawing the rest.

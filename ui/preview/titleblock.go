@@ -20,7 +20,6 @@ const short = 560
 type titleBlock struct {
 	object fyne.CanvasObject
 	cells  []*controls.Figure
-	shown  []Cell // as they stood before what is being changed now
 }
 
 // newTitleBlock returns a title block of eight empty cells.
@@ -39,15 +38,15 @@ func newTitleBlock() *titleBlock {
 	return t
 }
 
-// set shows other figures. Those that differ from before while something is
-// being changed are drawn in the accent.
-func (t *titleBlock) set(figures []Cell, changing bool) {
+// set shows other figures, and in the accent by how much they differ from
+// before, which may be nil.
+func (t *titleBlock) set(figures []Cell, changes []string) {
 	for i, c := range figures {
-		moved := changing && i < len(t.shown) && t.shown[i] != c
-		t.cells[i].Set(c.Name, c.Value, c.Under, moved)
-	}
-	if !changing {
-		t.shown = figures
+		change := ""
+		if changes != nil {
+			change = changes[i]
+		}
+		t.cells[i].Set(c.Name, c.Value, c.Under, change)
 	}
 }
 

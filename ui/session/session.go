@@ -25,7 +25,8 @@ type Session struct {
 	system    measure.System // of the sizes shown, not of those cut
 	steps     history.History[state]
 	moving    string // the parameter that a drag is moving
-	before    book.Book
+	before    *book.Book
+	latest    Change
 	listeners []func()
 	// Now is the clock; a test sets its own.
 	Now func() time.Time
@@ -47,7 +48,7 @@ func (s *Session) Replace(p project.Project, path string) {
 
 func (s *Session) start(p project.Project, path string) {
 	s.project, s.saved, s.path = p.Clone(), p.Clone(), path
-	s.steps, s.moving = history.History[state]{}, ""
+	s.steps, s.moving, s.latest = history.History[state]{}, "", Change{}
 	s.answers = held(s.project.Accepted)
 	s.system = p.Decisions.Design.CutIn
 	s.derive()
@@ -132,13 +133,15 @@ func (s *Session) change(d book.Decisions, mark, name string) {
 		}
 		return s.stepName(from.decisions, to.decisions)
 	})
+	s.note(mark, d)
 	s.become(to)
 }
 
 // Hold begins a drag that moves a parameter.
 func (s *Session) Hold(key string) {
 	s.steps.Hold()
-	s.moving, s.before = key, s.book
+	was := s.book
+	s.moving, s.before = key, &was
 }
 
 // Release ends the drag.
@@ -148,12 +151,12 @@ func (s *Session) Release() {
 	}
 	s.steps.Release()
 	s.moving = ""
+	s.letGo()
 	s.tell()
 }
 
-// Moving is the parameter that a drag is moving and the book as it was when the
-// drag began; an empty key between drags.
-func (s *Session) Moving() (key string, before book.Book) { return s.moving, s.before }
+// Moving is the parameter that a drag is moving; empty between drags.
+func (s *Session) Moving() string { return s.moving }
 
 // Undo goes one step back; false where there is none.
 func (s *Session) Undo() bool { return s.travel(s.steps.Undo) }
@@ -164,6 +167,7 @@ func (s *Session) Redo() bool { return s.travel(s.steps.Redo) }
 func (s *Session) travel(step func() (state, bool)) bool {
 	to, ok := step()
 	if ok {
+		s.note("", to.decisions)
 		s.become(to)
 	}
 	return ok
