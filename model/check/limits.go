@@ -80,6 +80,8 @@ const (
 	leverMost   = 1.35                   // O  page width to height
 	leverMass   = 500                    // O  g, of the book
 
+	roundedUp = 2 * measure.Millimetre // O  what a covering may be rounded up by, and a little
+
 	squareFormatPercent = 3 // P  width and height alike
 )
 

@@ -9,8 +9,8 @@ import (
 
 // offered is the first proposed remedy that does away with a finding, else the
 // first that makes it milder; nil where none does.
-func offered(b book.Book, standing []Finding, f Finding) *Remedy {
-	proposed := mend(b, f)
+func offered(b book.Book, rules []Rule, standing []Finding, f Finding) *Remedy {
+	proposed := mend(b, rules, f)
 	if len(proposed) == 0 {
 		return nil
 	}
@@ -22,7 +22,7 @@ func offered(b book.Book, standing []Finding, f Finding) *Remedy {
 		if err != nil || changed == decided {
 			continue
 		}
-		after := findings(book.Compute(book.Resolve(changed, shelf)))
+		after := findings(book.Compute(book.Resolve(changed, shelf)), rules)
 		switch {
 		case !mended(standing, after, f):
 		case levelOf(after, f) == "":

@@ -72,18 +72,28 @@ var rules = []Rule{
 	{"square-format", squareFormat, nil},
 }
 
-// All runs every rule over a book: worst first, in the order of making within
-// a level. A remedy that is offered has been tried: see [mended].
-func All(b book.Book) []Finding {
-	found := findings(b)
+// rulesFor is every rule, those about a studio's tools included.
+func rulesFor(t Tools) []Rule {
+	return append(slices.Clip(rules), Rule{"tool-reach", t.toolReach, t.withinReach})
+}
+
+// All runs every rule over a book, wherever it is made: see [AllWith].
+func All(b book.Book) []Finding { return AllWith(b, Tools{}) }
+
+// AllWith runs every rule over a book that is made with some tools: worst
+// first, in the order of making within a level. A remedy that is offered has
+// been tried: see [mended].
+func AllWith(b book.Book, t Tools) []Finding {
+	rules := rulesFor(t)
+	found := findings(b, rules)
 	for i, f := range found {
-		found[i].Remedy = offered(b, found, f)
+		found[i].Remedy = offered(b, rules, found, f)
 	}
 	return found
 }
 
-// findings runs every rule, without remedies.
-func findings(b book.Book) []Finding {
+// findings runs rules, without remedies.
+func findings(b book.Book, rules []Rule) []Finding {
 	var all []Finding
 	for _, rule := range rules {
 		for _, f := range rule.Find(b) {
@@ -96,7 +106,7 @@ func findings(b book.Book) []Finding {
 }
 
 // mend returns the remedies that a finding's rule proposes.
-func mend(b book.Book, f Finding) []Remedy {
+func mend(b book.Book, rules []Rule, f Finding) []Remedy {
 	for _, rule := range rules {
 		if rule.ID == f.ID && rule.Mend != nil {
 			return rule.Mend(b, f)
