@@ -19,7 +19,7 @@ func leftAsItIs(t *testing.T, settings ...string) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, f := range p.Findings(p.Book()) {
+	for _, f := range p.Findings(p.Book(), project.Studio{}) {
 		p.Accepted = check.With(p.Accepted, f.Accept("Meant so."))
 	}
 	if err := project.Save(file, p); err != nil {

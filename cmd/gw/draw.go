@@ -68,7 +68,7 @@ func listViews(a arguments, out io.Writer) error {
 func inputOf(p project.Project) view.Input {
 	b := p.Book()
 	return view.Input{
-		Book: b, Marks: view.MarksOf(check.Standing(p.Findings(b))), System: p.Decisions.Design.CutIn, Name: p.Name,
+		Book: b, Marks: view.MarksOf(check.Standing(p.Findings(b, project.Studio{}))), System: p.Decisions.Design.CutIn, Name: p.Name,
 		Width: frameWidth, Height: frameHeight,
 		Dimensions: true, Grain: true, Title: true,
 	}

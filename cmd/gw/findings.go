@@ -76,17 +76,18 @@ func exitOf(all []check.Finding) int {
 	return exitDone
 }
 
-// checkCommand prints the findings, one JSON object a line: gw check FILE.
+// checkCommand prints the findings, one JSON object a line: gw check FILE
+// [--set KEY=VALUE]... [--studio FILE].
 func checkCommand(args []string, out io.Writer) (int, error) {
-	a, err := parse(args, []string{"set"}, nil)
+	a, err := parse(args, []string{"set", "studio"}, nil)
 	if err != nil {
 		return exitInput, err
 	}
-	p, err := openWith(a)
+	p, studio, err := openIn(a)
 	if err != nil {
 		return exitInput, err
 	}
-	all := p.Findings(p.Book())
+	all := p.Findings(p.Book(), studio)
 	encoder := json.NewEncoder(out)
 	encoder.SetEscapeHTML(false)
 	for _, f := range findingsOf(all) {

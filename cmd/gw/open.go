@@ -20,6 +20,18 @@ func openWith(a arguments) (project.Project, error) {
 	return p, setAll(&p, a.options["set"])
 }
 
+// openIn reads the studio of --studio as well; without one nothing is known of
+// the maker's tools.
+func openIn(a arguments) (p project.Project, studio project.Studio, err error) {
+	if a.has("studio") {
+		if studio, err = project.OpenStudio(a.value("studio")); err != nil {
+			return p, studio, err
+		}
+	}
+	p, err = openWith(a)
+	return p, studio, err
+}
+
 // setAll takes KEY=VALUE settings in their order; bare numbers are millimetres.
 func setAll(p *project.Project, sets []string) error {
 	for _, set := range sets {

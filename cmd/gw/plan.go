@@ -10,17 +10,18 @@ import (
 )
 
 // planCommand prints what follows from a design: gw plan FILE [--set KEY=VALUE]...
+// [--studio FILE]
 func planCommand(args []string, out io.Writer) (int, error) {
-	a, err := parse(args, []string{"set"}, nil)
+	a, err := parse(args, []string{"set", "studio"}, nil)
 	if err != nil {
 		return exitInput, err
 	}
-	p, err := openWith(a)
+	p, studio, err := openIn(a)
 	if err != nil {
 		return exitInput, err
 	}
 	b := p.Book()
-	all := p.Findings(b)
+	all := p.Findings(b, studio)
 	return exitOf(all), writeJSON(out, planOf(b, all))
 }
 

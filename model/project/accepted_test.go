@@ -68,7 +68,7 @@ func TestEveryAnswerComesBack(t *testing.T) {
 				r.Fatal(err)
 			}
 		}
-		for _, f := range p.Findings(p.Book()) {
+		for _, f := range p.Findings(p.Book(), Studio{}) {
 			reason := rapid.StringMatching(`[!-~äß“”🙂][ -~\n]{0,80}`).Draw(r, "reason")
 			p.Accepted = check.With(p.Accepted, f.Accept(reason))
 		}
@@ -80,7 +80,7 @@ func TestEveryAnswerComesBack(t *testing.T) {
 		if err := validate(t, schema, data); err != nil {
 			r.Fatal(err)
 		}
-		if standing := check.Standing(again.Findings(again.Book())); len(standing) > 0 {
+		if standing := check.Standing(again.Findings(again.Book(), Studio{})); len(standing) > 0 {
 			r.Fatalf("%s speaks again", standing[0].Identity())
 		}
 	})

@@ -44,21 +44,22 @@ func (f Favourites) List() ([]Format, error) {
 	case problem.Kind == Newer:
 		return nil, problem // whole, only not for us
 	}
-	return nil, f.setAside(problem)
+	return nil, setAside(f.path, "project.keptAside", problem)
 }
 
-// setAside renames a file that cannot be read, so that nothing is written over it.
-func (f Favourites) setAside(problem *Problem) error {
-	stem := strings.TrimSuffix(f.path, ".json")
+// setAside renames a file of the program's own that cannot be read, so that
+// nothing is written over it; key is of the words that say so.
+func setAside(path, key string, problem *Problem) error {
+	stem := strings.TrimSuffix(path, ".json")
 	for i := 1; ; i++ {
 		aside := fmt.Sprintf("%s.damaged-%d.json", stem, i)
 		if _, err := os.Lstat(aside); err == nil {
 			continue
 		}
-		if err := os.Rename(f.path, aside); err != nil {
-			return unwritable(f.path, err)
+		if err := os.Rename(path, aside); err != nil {
+			return unwritable(path, err)
 		}
-		problem.Reason = words.Say("project.keptAside", words.With{
+		problem.Reason = words.Say(key, words.With{
 			"why": strings.TrimSuffix(problem.Reason, "."), "as": filepath.Base(aside)})
 		return problem
 	}

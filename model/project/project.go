@@ -54,10 +54,10 @@ func (p Project) Book() book.Book {
 	return book.Compute(book.Resolve(p.Decisions, p.Shelf))
 }
 
-// Findings is what would go wrong with the project's book, with the maker's
-// answers to it.
-func (p Project) Findings(b book.Book) []check.Finding {
-	return check.Answered(check.All(b), p.Accepted)
+// Findings is what would go wrong with the project's book in a studio, with the
+// maker's answers to it.
+func (p Project) Findings(b book.Book, in Studio) []check.Finding {
+	return check.Answered(check.AllWith(b, in.Tools), p.Accepted)
 }
 
 // Clone returns a copy that shares nothing with p.

@@ -22,6 +22,7 @@ type Session struct {
 	answers   *[]check.Acceptance // those of the project, as states keep them
 	saved     project.Project
 	path      string
+	studio    project.Studio // where the book is made; no part of the project
 	system    measure.System // of the sizes shown, not of those cut
 	steps     history.History[state]
 	moving    string // the parameter that a drag is moving
@@ -65,7 +66,7 @@ func (s *Session) tell() {
 
 func (s *Session) derive() {
 	s.book = s.project.Book()
-	all := s.project.Findings(s.book)
+	all := s.project.Findings(s.book, s.studio)
 	s.findings, s.left = check.Standing(all), check.Left(all)
 }
 

@@ -6,6 +6,7 @@ import (
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/check"
+	"grainwise/model/project"
 )
 
 // state is what undo goes back to. The answers are never changed in place: every
@@ -25,6 +26,19 @@ func (s *Session) become(to state) {
 	}
 	s.derive()
 	s.tell()
+}
+
+// Studio is where the book is made.
+func (s *Session) Studio() project.Studio { return s.studio }
+
+// SetStudio says where the book is made: the findings follow, and nothing to
+// undo.
+func (s *Session) SetStudio(studio project.Studio) {
+	if s.studio != studio {
+		s.studio = studio
+		s.derive()
+		s.tell()
+	}
 }
 
 // held keeps a list of answers for states; an empty one is none.

@@ -1,0 +1,126 @@
+package project
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"grainwise/model/check"
+	"grainwise/model/measure"
+)
+
+func someTools() Studio {
+	return Studio{check.Tools{
+		LongestCut: measure.MM(430), Throat: measure.Inches(6.5),
+		Press: check.Plate{Width: measure.MM(300), Height: measure.MM(400)},
+		Mat:   check.Plate{Width: measure.MM(450), Height: measure.MM(600)},
+	}}
+}
+
+func TestTheStudioIsKept(t *testing.T) {
+	folder := filepath.Join(t.TempDir(), "own", "grainwise")
+	file := StudioIn(folder)
+	if s, err := file.Read(); err != nil || s != (Studio{}) {
+		t.Errorf("before the first save: %v, %v", s, err)
+	}
+	for _, s := range []Studio{someTools(), {}, {check.Tools{Throat: measure.MM(160)}}} {
+		if err := file.Write(s); err != nil {
+			t.Fatal(err)
+		}
+		if got, err := StudioIn(folder).Read(); err != nil || got != s {
+			t.Errorf("came back as %+v: %v", got, err)
+		}
+	}
+	data, err := os.ReadFile(filepath.Join(folder, "studio.json"))
+	if want := "{\n  \"format\": \"grainwise-studio\",\n  \"version\": 1,\n  \"tools\": {\n    \"machineThroat\": 160\n  }\n}\n"; err != nil || string(data) != want {
+		t.Errorf("the file is %s", data)
+	}
+}
+
+func TestAnyStudioComesBack(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var s Studio
+		for _, tool := range check.ToolTable() {
+			*tool.At(&s.Tools) = measure.Length(rapid.Int64Range(int64(leastTool), int64(mostTool)).Draw(t, tool.Key))
+		}
+		again, problem := decodeStudio(s.encode(), "studio.json")
+		if problem != nil || again != s {
+			t.Fatalf("%+v: %v", again, problem)
+		}
+	})
+}
+
+// Each damage beside what is said of it; the file is kept under another name,
+// and what is saved then does not touch it.
+func TestADamagedStudioIsSetAside(t *testing.T) {
+	good := string(someTools().encode())
+	for _, c := range []struct{ from, to, says string }{
+		{`430`, `"430"`, `line 5, column 19, longestCut: "430": expected 10 to 5000 mm`},
+		{`430`, `4`, "longestCut: expected 10 to 5000 mm"},
+		{`430`, `-430`, "longestCut: expected 10 to 5000 mm"},
+		{`430`, `9e3`, "longestCut: 9e3: expected 10 to 5000 mm"},
+		{`"longestCut"`, `"longestcut"`, "did you mean longestCut?"},
+		{`"matHeight": 600,`, ``, "matHeight: expected both sides"},
+		{`"tools": {`, `"tools": [`, "studio.json"},
+		{good, good[:len(good)/2], "ends too early"},
+		{good, "", "empty"},
+		{good, `{"format":"grainwise-project","version":1}`, "grainwise-studio"},
+	} {
+		folder := t.TempDir()
+		path := filepath.Join(folder, "studio.json")
+		bad := strings.Replace(good, c.from, c.to, 1)
+		if bad == good {
+			t.Fatalf("%s is not in the file", c.from)
+		}
+		if err := os.WriteFile(path, []byte(bad), 0o600); err != nil {
+			t.Fatal(err)
+		}
+		if _, err := OpenStudio(path); err == nil || !strings.Contains(err.Error(), c.says) {
+			t.Errorf("%s: opened: %v", c.to, err)
+		}
+		s, err := StudioIn(folder).Read()
+		if err == nil || s != (Studio{}) || !strings.Contains(err.Error(), c.says) || !strings.Contains(err.Error(), "studio.damaged-1.json") || strings.Contains(err.Error(), "\n") {
+			t.Errorf("%s: %v", c.to, err)
+		}
+		if err := StudioIn(folder).Write(someTools()); err != nil {
+			t.Errorf("%s: not saved anew: %v", c.to, err)
+		}
+		if kept, err := os.ReadFile(filepath.Join(folder, "studio.damaged-1.json")); err != nil || string(kept) != bad {
+			t.Errorf("%s: not kept: %v", c.to, err)
+		}
+	}
+}
+
+func TestANewerStudioStays(t *testing.T) {
+	folder := t.TempDir()
+	path := filepath.Join(folder, "studio.json")
+	newer := strings.Replace(string(someTools().encode()), `"version": 1`, `"version": 2`, 1)
+	if err := os.WriteFile(path, []byte(newer), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := StudioIn(folder).Read(); err == nil || !strings.Contains(err.Error(), "newer version") {
+		t.Errorf("read: %v", err)
+	}
+	if err := StudioIn(folder).Write(someTools()); err == nil {
+		t.Error("saved over a newer one")
+	}
+	if kept, err := os.ReadFile(path); err != nil || string(kept) != newer {
+		t.Errorf("not left as it was: %v", err)
+	}
+}
+
+func TestParseTool(t *testing.T) {
+	for text, want := range map[string]measure.Length{"430": measure.MM(430), " 17 in": measure.Inches(17), "43 cm": measure.MM(430), "": 0, "  ": 0} {
+		if got, err := ParseTool(text, measure.Metric); err != nil || got != want {
+			t.Errorf("%q: %v, %v", text, got, err)
+		}
+	}
+	for _, text := range []string{"wide", "-5", "9", "5001", "0"} {
+		if _, err := ParseTool(text, measure.Metric); err == nil || err.Error() != "expected 10 to 5000 mm" {
+			t.Errorf("%q: %v", text, err)
+		}
+	}
+}
