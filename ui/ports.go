@@ -29,6 +29,8 @@ type Ports struct {
 	// Favourites keeps the maker's formats, Recent the files used last.
 	Favourites project.Favourites
 	Recent     project.Recent
+	// Studio keeps the sizes of the maker's tools.
+	Studio project.StudioFile
 }
 
 // Dialogs ask for the place of a file. The calls wait for the answer, on a

@@ -72,6 +72,7 @@ func (w *Window) Show() {
 	if w.ports.Path != "" {
 		w.remember(w.ports.Path)
 	}
+	w.readStudio()
 	if w.ports.Trouble != nil {
 		w.complain(w.ports.Trouble)
 	}

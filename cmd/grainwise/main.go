@@ -80,6 +80,7 @@ func ports(files []string) ui.Ports {
 		Dialogs:    nativeDialogs{},
 		Favourites: project.FavouritesIn(folder),
 		Recent:     project.RecentIn(folder),
+		Studio:     project.StudioIn(folder),
 	}
 	if len(files) == 0 {
 		return p
