@@ -132,8 +132,8 @@ func (w *Window) join() {
 	w.middle.reader.OnCopy = w.findings.copy
 	w.cut.choose = func(part book.PartID) { w.chooseTag(scene.Tag{Part: string(part)}, false) }
 	w.cut.point = w.middle.point
-	w.middle.pane.OnPick = func(part book.PartID) { w.chooseTag(scene.Tag{Part: string(part)}, false) }
-	w.middle.pane.OnOpen = func(tag scene.Tag) { w.chooseTag(tag, true) }
+	w.middle.pane.OnPick = func(part book.PartID) { w.tips.Out(w.middle.pane); w.chooseTag(scene.Tag{Part: string(part)}, false) }
+	w.middle.pane.OnOpen = func(tag scene.Tag) { w.tips.Out(w.middle.pane); w.chooseTag(tag, true) }
 	w.middle.pane.OnHover = w.hover
 }
 

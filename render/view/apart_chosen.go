@@ -11,7 +11,7 @@ import (
 // these, or else what moves; what floats above covers it.
 func (a *apart) drawChosen(layer ...book.PartID) {
 	a.drawMoved(layer)
-	if !slices.Contains(layer, a.in.Chosen) || a.in.movedPart() != "" {
+	if !slices.Contains(layer, a.in.Chosen) || !a.in.outlined() {
 		return
 	}
 	for _, line := range a.silhouettes(a.in.Chosen) {

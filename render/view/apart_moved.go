@@ -81,6 +81,7 @@ func (a *apart) drawMoved(layer []book.PartID) {
 		return
 	}
 	first := a.in.movedPart()
+	dark := slices.Contains(layer, book.PartCovering) && draft.Reverse(a.colours.Covering).Luminance() < darkCloth
 	for _, part := range layer {
 		if onePart(part) != part || (part == book.PartJoint && part != first) {
 			continue // drawn with its neighbours
@@ -90,7 +91,7 @@ func (a *apart) drawMoved(layer []book.PartID) {
 			a.in.movedMarks(a.sheet.About("", ""), a.strips(a.in.Moving), now, true)
 		}
 		if a.then != nil {
-			a.in.ghost(a.sheet.About("", ""), closedAll(a.then.silhouettes(part)), closedAll(now), part == first)
+			a.in.ghost(a.sheet.About("", ""), closedAll(a.then.silhouettes(part)), closedAll(now), part == first, dark)
 		}
 	}
 }

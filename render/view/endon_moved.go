@@ -11,12 +11,11 @@ func (d *endOnDrawing) marks(part profileDrawing) {
 	if d.in.moving() {
 		d.moved(part)
 	}
-	if d.in.movedPart() != "" {
+	if !d.in.outlined() {
 		return
 	}
-	edges, _ := part.edges(d.in.Chosen, part.shape)
-	for _, line := range edges {
-		part.sheet.Line(draft.ChosenLine(), line...)
+	if edges, _ := part.edges(d.in.Chosen, part.shape); len(edges) > 0 {
+		part.sheet.Lines(draft.ChosenLine(), edges...)
 	}
 }
 
@@ -32,7 +31,7 @@ func (d *endOnDrawing) moved(part profileDrawing) {
 		if id == first {
 			d.in.movedMarks(part.sheet, d.strips(part), now, false)
 		}
-		d.in.ghost(part.sheet, then, now, id == first)
+		d.in.ghost(part.sheet, then, now, id == first, false)
 	}
 }
 
@@ -72,6 +71,7 @@ func (d *endOnDrawing) nameMoved() {
 		return
 	}
 	windows := d.windows()
+	d.sheet.Keep(d.section(windows[0], windows[len(windows)-1]))
 	w := windows[0]
 	if d.in.Moving == "square.foreEdge" {
 		w = windows[len(windows)-1]
@@ -83,5 +83,14 @@ func (d *endOnDrawing) nameMoved() {
 	}
 	if edges, _ := part.edges(d.in.movedPart(), d.shape); len(edges) > 0 {
 		d.in.callout(d.sheet, longestSide(edges[0]))
+	}
+}
+
+// section is the room of the cross-section itself, px: no name is put on it.
+func (d *endOnDrawing) section(first, last profileWindow) draft.Box {
+	half := d.shape.halfThickness()
+	return draft.Box{
+		X0: first.plan.X(first.x0), X1: last.plan.X(last.x1),
+		Y0: first.plan.Y(half), Y1: first.plan.Y(-half),
 	}
 }

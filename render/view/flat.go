@@ -116,7 +116,7 @@ func (d *flatDrawing) part(id book.PartID, x0, x1 float64, fill scene.Colour, te
 // chosen outlines the part that is chosen, or else what moves.
 func (d *flatDrawing) chosen() {
 	d.moved()
-	if d.in.movedPart() != "" {
+	if !d.in.outlined() {
 		return
 	}
 	for _, outline := range d.outlines(d.in.Chosen, d.shape) {

@@ -19,7 +19,7 @@ func (d *flatDrawing) moved() {
 		if part == first {
 			d.in.movedMarks(d.sheet, d.strips(d.in.Moving), now, true)
 		}
-		d.in.ghost(d.sheet, closedAll(d.outlines(part, d.then)), closedAll(now), part == first)
+		d.in.ghost(d.sheet, closedAll(d.outlines(part, d.then)), closedAll(now), part == first, false)
 	}
 }
 

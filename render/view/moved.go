@@ -5,6 +5,7 @@ import (
 	"grainwise/model/book"
 	"grainwise/model/measure"
 	"grainwise/render/draft"
+	"grainwise/render/scene"
 )
 
 // What a drawing shows while a parameter changes: what the parameter itself is
@@ -96,25 +97,63 @@ func (in Input) movedMarks(s *draft.Sheet, strips, edges [][]draft.P, closed boo
 	for _, area := range areas {
 		s.Veil(area, draft.Accent, max(veil*in.strength(), 1e-3))
 	}
+	if in.outlined() {
+		return
+	}
 	line := draft.Fainter(draft.MovingLine(), in.strength())
+	if !closed && len(edges) > 0 {
+		s.Lines(line, edges...)
+		return
+	}
 	for _, edge := range edges {
-		if closed {
-			s.Outline(line, edge...)
-		} else {
-			s.Line(line, edge...)
-		}
+		s.Outline(line, edge...)
 	}
 }
 
-// ghost draws what of a part's old outline lies clear of the new one.
-func (in Input) ghost(s *draft.Sheet, then, now [][]draft.P, first bool) {
+// outlined tells whether the chosen part is outlined: always at rest, and while
+// a parameter of its own moves.
+func (in Input) outlined() bool {
+	part := in.movedPart()
+	return part == "" || part == onePart(in.Chosen)
+}
+
+// ghost draws what of a part's old outline lies clear of the new one, lighter
+// where it lies on a dark part.
+func (in Input) ghost(s *draft.Sheet, then, now [][]draft.P, first, dark bool) {
 	line := draft.FollowingLine()
 	if first {
 		line = draft.GhostLine()
 	}
-	if runs := draft.Ghosts(then, now); len(runs) > 0 {
-		s.Lines(draft.Fainter(line, in.strength()), runs...)
+	line = draft.Fainter(line, in.strength())
+	var off, on [][]draft.P
+	for _, run := range draft.Ghosts(then, now) {
+		if dark && within(run, now) {
+			on = append(on, run)
+		} else {
+			off = append(off, run)
+		}
 	}
+	if len(off) > 0 {
+		s.Lines(line, off...)
+	}
+	if len(on) > 0 {
+		line.Colour = line.Colour.Towards(draft.Paper, ghostOnDark)
+		s.Lines(line, on...)
+	}
+}
+
+// ghostOnDark is how far a ghost on dark cloth is lightened.
+const ghostOnDark = 0.6
+
+// within tells whether most of a line lies inside one of some outlines.
+func within(line []draft.P, outlines [][]draft.P) bool {
+	at := longestSide(line)
+	for _, o := range outlines {
+		if scene.Path(o).Contains(at) {
+			return true
+		}
+	}
+	return false
 }
 
 // callout names what moves beside a place of it.

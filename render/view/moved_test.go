@@ -195,7 +195,9 @@ func ghostsOf(s *scene.Scene) []scene.Path {
 	return out
 }
 
-func accented(s scene.Stroke) bool { return s.Line.Colour == draft.Accent }
+func accented(s scene.Stroke) bool {
+	return s.Line.Colour == draft.Accent || s.Line.Colour == draft.Accent.Towards(draft.Paper, 0.6)
+}
 
 func closedPaths(s scene.Stroke) []scene.Path {
 	var out []scene.Path

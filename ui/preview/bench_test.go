@@ -11,7 +11,7 @@ import (
 )
 
 // dragFrame is one step of a slider, from the changed design to pixels.
-func dragFrame(b *testing.B, id string, width, height int, device float64) {
+func dragFrame(b *testing.B, id string, width, height int, device float64, also ...func(*view.Input)) {
 	v, ok := view.Find(id)
 	if !ok {
 		b.Fatalf("no view %s", id)
@@ -23,6 +23,9 @@ func dragFrame(b *testing.B, id string, width, height int, device float64) {
 		bk := book.Compute(book.Resolve(d, shelf))
 		check.All(bk)
 		in := view.Input{Book: bk, Width: float64(width), Height: float64(height), Dimensions: true, Grain: true}
+		for _, f := range also {
+			f(&in)
+		}
 		draw.frame(job{view: v, input: in, port: fitted, device: device,
 			width: int(float64(width) * device), height: int(float64(height) * device)})
 	}
@@ -37,3 +40,19 @@ func BenchmarkRestFrame2x(b *testing.B) { dragFrame(b, "taken-apart", 1200, 800,
 func BenchmarkLaidFlatFrame(b *testing.B) { dragFrame(b, "laid-flat", 1200, 800, 1) }
 
 func BenchmarkEndOnFrame(b *testing.B) { dragFrame(b, "end-on", 1200, 800, 1) }
+
+// changing shows a change of the page's height with its ghosts, the pointer on
+// the row.
+func changing() func(*view.Input) {
+	before := book.Compute(book.Resolve(book.Defaults(measure.Metric), stock.Default()))
+	return func(in *view.Input) {
+		in.Moving, in.Before, in.Chosen = "page.height", &before, book.PartFolio
+	}
+}
+
+// Budget: 8 ms, as without.
+func BenchmarkChangingFrame(b *testing.B) {
+	for _, v := range view.All() {
+		b.Run(v.ID, func(b *testing.B) { dragFrame(b, v.ID, 1200, 800, 1, changing()) })
+	}
+}
