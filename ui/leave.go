@@ -13,9 +13,13 @@ import (
 	"grainwise/ui/controls"
 )
 
-// leaveSheet asks why a finding may stay as it is. Without an answer it may not.
+// leaveSheet asks why a finding may stay as it is, beginning with the answer that
+// it has outgrown. Without an answer it may not.
 func (w *Window) leaveSheet(f check.Finding) {
 	entry := newReasonEntry()
+	if f.Lapsed != nil {
+		entry.SetText(f.Lapsed.Reason)
+	}
 	trouble := controls.NewLabel(controls.TroubleLabel, "")
 	var s *sheet
 	accept := func() {
@@ -35,6 +39,7 @@ func (w *Window) leaveSheet(f check.Finding) {
 		controls.NewButton(controls.Framed, words.Say("sheet.cancel"), func() { s.close() }),
 		controls.NewButton(controls.Solid, words.Say("leave.accept"), accept))
 	w.win.Canvas().Focus(entry)
+	entry.TypedShortcut(&fyne.ShortcutSelectAll{})
 }
 
 // asReason is an answer as it is kept: lines of text without blanks around them;

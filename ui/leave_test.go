@@ -86,6 +86,14 @@ func TestALapsedAnswerIsTold(t *testing.T) {
 	if again := w.findings.cards[0].State().Again; !strings.HasPrefix(again, "You left it as it was at 4.5 mm; now it is 4 mm.") {
 		t.Errorf("the card says %q", again)
 	}
+	w.findings.cards[0].OnSecondary()
+	if got := asked(t, w).Text; got != "A trial." {
+		t.Errorf("the sheet begins with %q", got)
+	}
+	enter(asked(t, w))
+	if answers := w.session.Project().Accepted; len(answers) != 1 || answers[0].Found.Amount != 4 {
+		t.Errorf("the answers are %v", answers)
+	}
 }
 
 // With the keyboard alone: Tab from the card to its button, Space, a reason,
