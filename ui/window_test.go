@@ -96,6 +96,11 @@ func TestADragChangesTheListAndIsOneStep(t *testing.T) {
 	if key := w.session.Moving(); key != "page.height" {
 		t.Errorf("the drag moves %q", key)
 	}
+	for i, p := range w.session.Book().Parts {
+		if got := w.cut.lines[i].ChangeText(); got != "+26 high" {
+			t.Errorf("while it moves, %s says %q", p.ID, got)
+		}
+	}
 	row.Slider.MouseUp(nil)
 	row.Slider.DragEnd()
 	if got, want := w.step(), "Page height 210 → 236 mm"; got != want {

@@ -36,7 +36,7 @@ func TakenApart(in Input) *scene.Scene {
 	a.drawChosen(book.PartBoard, book.PartSpine, book.PartJoint)
 	a.block.join()
 	a.block.draw()
-	a.drawChosen(a.block.parts()...)
+	a.drawChosen(a.blockParts()...)
 	a.joinSections()
 	a.drawSections()
 	a.drawChosen(book.PartFolio, book.PartInterleaf, book.PartBlock)

@@ -74,6 +74,20 @@ func (a *apart) roomy() (apartSizes, apartBase) {
 	return s, b
 }
 
+// blockParts are those of the block, and those that it had in another structure.
+func (a *apart) blockParts() []book.PartID {
+	parts := a.block.parts()
+	if a.then == nil {
+		return parts
+	}
+	for _, p := range a.then.block.parts() {
+		if !slices.Contains(parts, p) {
+			parts = append(parts, p)
+		}
+	}
+	return parts
+}
+
 // drawMoved marks what a change moves of these parts; what floats above
 // covers it.
 func (a *apart) drawMoved(layer []book.PartID) {

@@ -16,28 +16,30 @@ import (
 	"grainwise/render/view"
 )
 
-// moved is a random drawing of a random design, one number of which has been
-// moved somewhere else in its range.
+// moved is a random drawing of a random design, one number or choice of which
+// has been moved somewhere else in its range.
 func moved(t *rapid.T) view.Input {
 	in := input(t)
 	d := booktest.Decisions().Draw(t, "design")
 	before := book.Compute(book.Resolve(d, stock.Default()))
-	var numbers []book.Param
+	var params []book.Param
 	for _, p := range book.Params() {
-		if p.Kind.IsNumber() {
-			numbers = append(numbers, p)
+		if p.Kind.IsNumber() || len(p.Words) > 1 {
+			params = append(params, p)
 		}
 	}
-	p := rapid.SampledFrom(numbers).Draw(t, "parameter")
+	p := rapid.SampledFrom(params).Draw(t, "parameter")
 	n := rapid.Float64Range(p.Min, p.Max).Draw(t, "to")
 	v := book.NumberValue(n)
 	switch {
+	case !p.Kind.IsNumber():
+		v = book.WordValue(rapid.SampledFrom(p.Words).Draw(t, "word"))
 	case p.Kind.IsLength():
 		v = book.LengthValue(measure.MM(n))
 	case p.Kind == book.KindCount:
 		v = book.NumberValue(math.Round(n))
 	}
-	if err := p.Set(&d, v); err != nil {
+	if err := p.Set(&d, v); err != nil && p.Kind.IsNumber() { // a choice may not suit the others
 		t.Fatal(err)
 	}
 	in.Book = book.Compute(book.Resolve(d, stock.Default()))

@@ -142,6 +142,41 @@ func TestTipsWaitThenShowInsideTheWindow(t *testing.T) {
 	}
 }
 
+// A tip of a place stands beside the pointer, and inside the window wherever
+// that is; a pointer that moves on takes its time again.
+func TestATipOfAPlaceStandsBesideThePointer(t *testing.T) {
+	dress(t, theme.VariantLight)
+	tips := NewTips()
+	var due []func()
+	tips.wait = func(d time.Duration, f func()) { due = append(due, f) }
+	field := Gap(600, 400)
+	w := test.NewTempWindow(t, container.NewStack(field, tips))
+	w.SetPadded(false)
+	w.Resize(fyne.NewSize(600, 400))
+	for _, at := range []fyne.Position{{X: 100, Y: 100}, {X: 590, Y: 390}, {X: 5, Y: 395}} {
+		due = nil
+		tips.OverAt(field, fyne.NewPos(50, 50), "where the pointer was")
+		tips.OverAt(field, at, "Board, 149 × 216 mm\nDouble-click: its parameters")
+		for _, f := range due {
+			f()
+		}
+		if got := tips.Shown(); got != "Board, 149 × 216 mm Double-click: its parameters" {
+			t.Fatalf("at %v: %q", at, got)
+		}
+		low, high := tips.card.Position(), tips.card.Position().Add(tips.card.Size())
+		if low.X < 0 || low.Y < 0 || high.X > 600 || high.Y > 400 {
+			t.Errorf("at %v the tip stands at %v … %v", at, low, high)
+		}
+		if at.X >= low.X && at.X <= high.X && at.Y >= low.Y && at.Y <= high.Y {
+			t.Errorf("the tip lies under the pointer at %v", at)
+		}
+		tips.Out(field)
+		if tips.Shown() != "" {
+			t.Error("it stays after the pointer left")
+		}
+	}
+}
+
 func TestTipsTakeNoEvents(t *testing.T) {
 	s := newShelf(t)
 	s.tips.Say(s.first, "a bubble over the second row")
