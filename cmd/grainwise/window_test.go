@@ -4,15 +4,19 @@ package main
 
 import (
 	"encoding/json"
+	"fmt"
 	"image"
+	"image/color"
 	"math"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"grainwise/model/measure"
 	"grainwise/model/project"
+	"grainwise/ui/look"
 )
 
 // Where things stand in a window of 1280 × 720 with the greeting over the
@@ -50,7 +54,7 @@ func TestADragIsSavedAndComesBack(t *testing.T) {
 		t.Fatalf("the drawing has %d colours: it is blank", n)
 	}
 	p.drag(onTrack(210), heightTrack.Min.Y, onTrack(240))
-	p.rest()
+	p.changeRests()
 	p.shot("dragged-1280.png")
 	dragged := p.picture()
 	if alike(before, dragged, cutLines) || alike(before, dragged, drawing) {
@@ -86,6 +90,67 @@ func TestADragIsSavedAndComesBack(t *testing.T) {
 	p.key("ctrl+q")
 	p.quits()
 	sameAsPlan(t, file+".grainwise", saved)
+}
+
+// changeRests waits until what a change moved no longer says so.
+func (p *program) changeRests() {
+	p.t.Helper()
+	time.Sleep(2 * time.Second)
+	p.rest()
+}
+
+// While a slider is held, what it moves stands in the accent, in the drawing
+// and in the list to cut; let go, it comes to rest.
+func TestWhatChangesIsSeenWhileItMoves(t *testing.T) {
+	p := launch(t, build(t, "grainwise"), t.TempDir())
+	p.resize(1280, 720)
+	y := fmt.Sprint(heightTrack.Min.Y)
+	at := func(height float64) []string {
+		return []string{"mousemove", "--window", p.window, fmt.Sprint(onTrack(height)), y}
+	}
+	p.do(at(210)...)
+	p.rest()
+	over, overCut := accents(p.picture(), drawing), accents(p.picture(), cutLines)
+	p.do(append(at(210), "mousedown", "1")...)
+	for _, height := range []float64{214, 220, 226, 230} {
+		p.do(append(at(height), "sleep", "0.05")...)
+	}
+	p.rest()
+	p.shot("held-1280.png")
+	held := p.picture()
+	if n := accents(held, drawing); n < over+100 {
+		t.Errorf("%d px of the drawing in the accent, %d before", n, over)
+	}
+	if n := accents(held, cutLines); n < overCut+10 {
+		t.Errorf("%d px of the list in the accent, %d before", n, overCut)
+	}
+	p.do("mouseup", "1")
+	p.changeRests()
+	rest := p.picture()
+	if n := accents(rest, cutLines); n > overCut {
+		t.Errorf("at rest %d px of the list stay in the accent", n)
+	}
+	if n := accents(rest, drawing); n >= accents(held, drawing) {
+		t.Errorf("at rest %d px of the drawing stay in the accent", n)
+	}
+	p.key("ctrl+z")
+	p.rest()
+	p.key("ctrl+q")
+	p.quits()
+}
+
+// accents counts the pixels of the accent's own colour within a frame.
+func accents(a image.Image, frame image.Rectangle) int {
+	accent := color.NRGBAModel.Convert(look.Light().Accent)
+	n := 0
+	for y := frame.Min.Y; y < frame.Max.Y; y++ {
+		for x := frame.Min.X; x < frame.Max.X; x++ {
+			if color.NRGBAModel.Convert(a.At(x, y)) == accent {
+				n++
+			}
+		}
+	}
+	return n
 }
 
 // saveAs types a path into the native dialog.
