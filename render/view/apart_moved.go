@@ -95,7 +95,7 @@ func (a *apart) drawMoved(layer []book.PartID) {
 		return
 	}
 	first := a.in.movedPart()
-	dark := slices.Contains(layer, book.PartCovering) && draft.Reverse(a.colours.Covering).Luminance() < darkCloth
+	dark := slices.Contains(layer, book.PartCovering) && draft.MarksOn(draft.Reverse(a.colours.Covering)) != draft.Ink
 	for _, part := range layer {
 		if onePart(part) != part || (part == book.PartJoint && part != first) {
 			continue // drawn with its neighbours
