@@ -17,10 +17,15 @@ func ThreadDiameter(tex float64) Length { return MM(0.036 * math.Sqrt(tex)) }
 
 var threadNumber = regexp.MustCompile(`^([0-9]{1,4}) ?/ ?([0-9]{1,3})$`)
 
-// ParseThread reads a thread's diameter, as [ParseLength] does, or its linen
-// number "25/3". A bare fraction is a number when its first figure is the
+// ParseThread reads a thread's diameter, as [ParseLength] does, or turns of it
+// wound side by side, "20 turns = 10 mm", or its linen number "25/3". A bare fraction is a number when its first figure is the
 // larger, as in every thread sold, and otherwise a fraction of a length.
 func ParseThread(text string, bare System) (Length, error) {
+	if each, counted, err := ParseCounted(text, bare); err != nil {
+		return 0, wrong(text, "measure.want.turns")
+	} else if counted {
+		return each, nil
+	}
 	m := threadNumber.FindStringSubmatch(plain(text))
 	if m == nil {
 		return threadLength(text, bare)

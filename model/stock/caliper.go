@@ -1,9 +1,6 @@
 package stock
 
 import (
-	"regexp"
-	"strconv"
-
 	"grainwise/assets/words"
 	"grainwise/model/measure"
 )
@@ -31,19 +28,15 @@ func PagesPerInch(caliper measure.Length) float64 {
 	return 2 / caliper.Inches()
 }
 
-var stack = regexp.MustCompile(`^\s*([0-9]{1,6})\s*(?:\p{L}+\s*)?=(.+)$`)
-
-// ParseCaliper reads a leaf's thickness, or a measured stack of leaves, "20
-// leaves = 4.4 mm", from which it follows. bare is the unit of a bare number.
+// ParseCaliper reads the thickness of one leaf, board or cloth, or a measured
+// stack of them, "20 leaves = 4.4 mm". bare is the unit of a bare number.
 func ParseCaliper(text string, bare measure.System) (measure.Length, error) {
-	m := stack.FindStringSubmatch(text)
-	if m == nil {
-		return measure.ParseLength(text, bare)
-	}
-	leaves, _ := strconv.ParseFloat(m[1], 64)
-	height, err := measure.ParseLength(m[2], bare)
-	if err != nil || leaves == 0 {
+	each, counted, err := measure.ParseCounted(text, bare)
+	switch {
+	case err != nil:
 		return 0, &measure.ParseError{Text: text, Want: words.Say("stock.want.stack")}
+	case counted:
+		return each, nil
 	}
-	return height.Times(1 / leaves), nil
+	return measure.ParseLength(text, bare)
 }
