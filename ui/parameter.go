@@ -82,12 +82,12 @@ func (r *parameter) take(text string) string {
 // understood says how a half-typed text reads, and what is wrong with one that
 // can no longer become a size.
 func (r *parameter) understood(text string) (reads, problem string) {
-	if r.Kind != book.KindLength {
+	if !r.Kind.IsLength() {
 		return "", ""
 	}
 	v, err := r.Parse(text, r.session.System())
 	if err != nil {
-		if measure.Unfinished(text) || strings.TrimSpace(text) == "" || strings.HasPrefix("auto", text) {
+		if r.Unfinished(text) || strings.TrimSpace(text) == "" || strings.HasPrefix("auto", text) {
 			return "", ""
 		}
 		return "", r.wanted(err)

@@ -253,6 +253,8 @@ type Finishing struct {
 // Measured is what was found on the real, pressed block. It belongs to one
 // book or spine group, never to a format, and always replaces the estimate.
 type Measured struct {
-	SpineThickness, ForeEdgeThickness Choice[Length]
+	SpineThickness, ForeEdgeThickness Choice[Length] // of the whole; it goes before the places
+	SpineAt, ForeEdgeAt               Places
 	BlockWidth, BlockHeight           Choice[Length]
+	SquareForeEdge                    Choice[Length] // of the finished book, closed; see [FindGroove]
 }

@@ -99,6 +99,12 @@ func (p Param) Parse(text string, shown measure.System) (Value, error) {
 	return v, nil
 }
 
+// Unfinished reports whether text is the beginning of one of the parameter's
+// lengths, so that an error would come too soon.
+func (p Param) Unfinished(text string) bool {
+	return measure.Unfinished(text) || (p.Stack || p.Kind == KindThread) && measure.UnfinishedCounted(text)
+}
+
 func (p Param) parse(text string, shown measure.System) (Value, error) {
 	if strings.EqualFold(text, "auto") || (p.Measure && text == "") {
 		return AutoValue, nil

@@ -46,12 +46,12 @@ func computeRanges(r Resolved, b Book) Ranges {
 func spineRange(r Resolved, block Block) Range {
 	nominal := block.SpineThickness
 	var s spread
-	if r.Measured.SpineThickness.IsTyped() {
+	if r.Measured.Spine().IsTyped() {
 		s.add(nominal, nominal-ReadTolerance, nominal+ReadTolerance)
 		return s.about(nominal)
 	}
 	n := Length(r.Sections.Count)
-	fore := r.Measured.ForeEdgeThickness.IsTyped()
+	fore := r.Measured.ForeEdge().IsTyped()
 	if fore {
 		s.add(nominal, nominal-ReadTolerance, nominal+ReadTolerance)
 	} else {

@@ -2,6 +2,7 @@ package book
 
 import (
 	"strconv"
+	"strings"
 
 	"grainwise/assets/words"
 	"grainwise/model/measure"
@@ -34,6 +35,9 @@ func reasons() map[string]func(telling) string {
 	board := stock(func(m Materials) string { return m.Board.Name })
 	cloth := stock(func(m Materials) string { return m.Covering.Name })
 	allEdges := func(t telling) string { return words.Say("reason.allEdges") + t.equals(t.r.Paper.Lost.All) }
+	whole := func(edge string) func(telling) string {
+		return func(telling) string { return words.Say("reason.place." + edge) }
+	}
 	return map[string]func(telling) string{
 		"paper.thickness": paper, "paper.grammage": paper, "paper.grain": paper,
 		"paper.sheetLength": paper, "paper.sheetWidth": paper,
@@ -44,19 +48,26 @@ func reasons() map[string]func(telling) string {
 		"endpaper.thickness": endpaper, "endpaper.grain": endpaper,
 		"board.thickness": board, "board.grain": board,
 		"covering.thickness": cloth, "covering.grain": cloth,
-		"sewing.threadDiameter":      telling.thread,
-		"measured.spineThickness":    telling.spineThickness,
-		"measured.foreEdgeThickness": telling.foreEdge,
-		"measured.blockWidth":        telling.blockWidth,
-		"measured.blockHeight":       telling.blockHeight,
-		"liner.valleySpacing":        telling.valley,
-		"board.height":               telling.boardHeight,
-		"board.width":                telling.boardWidth,
-		"spine.width":                telling.spineWidth,
-		"spine.thickness":            telling.spineOwn,
-		"joint.width":                telling.joint,
-		"joint.groove":               telling.groove,
-		"covering.cornerCut":         telling.cornerCut,
+		"sewing.threadDiameter":             telling.thread,
+		"measured.spineThickness":           telling.spineThickness,
+		"measured.foreEdgeThickness":        telling.foreEdge,
+		"measured.spineThickness.head":      whole("spine"),
+		"measured.spineThickness.middle":    whole("spine"),
+		"measured.spineThickness.tail":      whole("spine"),
+		"measured.foreEdgeThickness.head":   whole("foreEdge"),
+		"measured.foreEdgeThickness.middle": whole("foreEdge"),
+		"measured.foreEdgeThickness.tail":   whole("foreEdge"),
+		"measured.squareForeEdge":           telling.squareFore,
+		"measured.blockWidth":               telling.blockWidth,
+		"measured.blockHeight":              telling.blockHeight,
+		"liner.valleySpacing":               telling.valley,
+		"board.height":                      telling.boardHeight,
+		"board.width":                       telling.boardWidth,
+		"spine.width":                       telling.spineWidth,
+		"spine.thickness":                   telling.spineOwn,
+		"joint.width":                       telling.joint,
+		"joint.groove":                      telling.groove,
+		"covering.cornerCut":                telling.cornerCut,
 	}
 }
 
@@ -133,7 +144,25 @@ func (t telling) valley() string {
 	return say("reason.valleyByBlock", "block", t.of(t.b.Block.SpineThickness), "count", strconv.Itoa(t.r.Sections.Count)) + t.equals(w)
 }
 
+// places says which of the three places the case is made for.
+func (t telling) places(p Places) string {
+	var found []string
+	p.each(func(at Place, l Length) { found = append(found, words.Say("place."+string(at))+" "+t.of(l)) })
+	most, at, _ := p.greatest()
+	if len(found) == 1 {
+		return say("reason.onePlace", "place", words.Say("place."+string(at))) + t.equals(most)
+	}
+	return say("reason.places", "found", strings.Join(found, ", ")) + t.equals(most)
+}
+
+func (t telling) squareFore() string {
+	return words.Say("reason.squareFore") + t.equals(max(t.b.Squares.ForeEdge, 0))
+}
+
 func (t telling) spineThickness() string {
+	if at := t.r.Measured.SpineAt; at.Greatest().IsTyped() {
+		return t.places(at)
+	}
 	thread := (Length(t.r.Sections.Count) * t.r.ThreadDiameter()).Times(t.r.Sewing.Crush)
 	pleats := t.b.Block.EstimatedSpine - t.b.Block.ForeEdgeThickness - thread
 	key := "reason.spinePlain"
@@ -145,6 +174,9 @@ func (t telling) spineThickness() string {
 }
 
 func (t telling) foreEdge() string {
+	if at := t.r.Measured.ForeEdgeAt; at.Greatest().IsTyped() {
+		return t.places(at)
+	}
 	return say("reason.foreEdge", "count", strconv.Itoa(t.r.Sections.Count), "section", t.of(t.b.Block.SectionThickness),
 		"liner", t.of(t.r.Stock.Liner.Thickness)) + t.equals(t.b.Block.EstimatedForeEdge)
 }

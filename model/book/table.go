@@ -79,7 +79,7 @@ func trim(key string, at func(*Decisions) *Length) Param {
 }
 
 func sewingRows() []Param {
-	return under(GroupSewing, PartBlock, 6,
+	rows := under(GroupSewing, PartBlock, 6,
 		count("sections.count", func(d *Decisions) *int { return &d.Design.Sections.Count }, 6).within(1, MaxSections),
 		count("sections.folios", func(d *Decisions) *int { return &d.Design.Sections.Folios }, 4).within(1, MaxFolios),
 		word("sewing.method", func(d *Decisions) *SewingMethod { return &d.Design.Sewing.Method }, Machine, Pamphlet, Link, LinkOnTapes).
@@ -87,9 +87,11 @@ func sewingRows() []Param {
 		autoSize("sewing.threadDiameter", func(d *Decisions) *Choice[Length] { return &d.Design.Sewing.Thread },
 			func(b *Book) Length { return usualThread(b.Resolved.Sewing.Method) }).thread().within(0.15, 1.20).steps(0.01, 0.001),
 		measured("measured.spineThickness", func(d *Decisions) *Choice[Length] { return &d.Measured.SpineThickness },
-			func(b *Book) Length { return b.Block.EstimatedSpine }).within(0.5, 300),
+			func(b *Book) Length { return b.Resolved.Measured.SpineAt.Greatest().Or(b.Block.EstimatedSpine) }).within(0.5, 300),
 		measured("measured.foreEdgeThickness", func(d *Decisions) *Choice[Length] { return &d.Measured.ForeEdgeThickness },
-			func(b *Book) Length { return b.Block.EstimatedForeEdge }).within(0.5, 300),
+			func(b *Book) Length {
+				return b.Resolved.Measured.ForeEdgeAt.Greatest().Or(b.Block.EstimatedForeEdge)
+			}).within(0.5, 300),
 		measured("measured.blockWidth", func(d *Decisions) *Choice[Length] { return &d.Measured.BlockWidth },
 			func(b *Book) Length { return blockWidth(b.Resolved, b.Block.Creep) }).within(40, 450),
 		measured("measured.blockHeight", func(d *Decisions) *Choice[Length] { return &d.Measured.BlockHeight },
@@ -102,7 +104,25 @@ func sewingRows() []Param {
 		word("interleaf.mode", func(d *Decisions) *GuardMode { return &d.Design.Interleaf.Mode }, GuardNone, GuardSection, GuardFolio).on(PartInterleaf),
 		material("interleaf", stock.Interleaf, func(d *Decisions) *string { return &d.Design.Interleaf.Material }, "thin tissue").on(PartInterleaf).when(guarded),
 		autoSize("interleaf.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Interleaf.Thickness },
-			func(b *Book) Length { return b.Resolved.OnShelf.Interleaf.Thickness }).within(0.01, 0.20).steps(0.01, 0.001).on(PartInterleaf).when(guarded),
+			func(b *Book) Length { return b.Resolved.OnShelf.Interleaf.Thickness }).stack().within(0.01, 0.20).steps(0.01, 0.001).on(PartInterleaf).when(guarded),
+	)
+	return append(rows, placeRows()...)
+}
+
+// placeRows are the measures at three places, and that of the finished book;
+// none of them is estimated but by what the whole has.
+func placeRows() []Param {
+	spine := func(b *Book) Length { return b.Block.SpineThickness }
+	fore := func(b *Book) Length { return b.Block.ForeEdgeThickness }
+	return under(GroupSewing, PartBlock, 0,
+		measured("measured.spineThickness.head", func(d *Decisions) *Choice[Length] { return &d.Measured.SpineAt.Head }, spine).within(0.5, 300),
+		measured("measured.spineThickness.middle", func(d *Decisions) *Choice[Length] { return &d.Measured.SpineAt.Middle }, spine).within(0.5, 300),
+		measured("measured.spineThickness.tail", func(d *Decisions) *Choice[Length] { return &d.Measured.SpineAt.Tail }, spine).within(0.5, 300),
+		measured("measured.foreEdgeThickness.head", func(d *Decisions) *Choice[Length] { return &d.Measured.ForeEdgeAt.Head }, fore).within(0.5, 300),
+		measured("measured.foreEdgeThickness.middle", func(d *Decisions) *Choice[Length] { return &d.Measured.ForeEdgeAt.Middle }, fore).within(0.5, 300),
+		measured("measured.foreEdgeThickness.tail", func(d *Decisions) *Choice[Length] { return &d.Measured.ForeEdgeAt.Tail }, fore).within(0.5, 300),
+		measured("measured.squareForeEdge", func(d *Decisions) *Choice[Length] { return &d.Measured.SquareForeEdge },
+			func(b *Book) Length { return max(b.Squares.ForeEdge, 0) }).within(0, 40),
 	)
 }
 
@@ -115,7 +135,7 @@ func linerRows() []Param {
 		yesNo("liner.turned", func(d *Decisions) *bool { return &d.Design.Liner.Turned }),
 		number("liner.valleyAllowance", KindNumber, func(d *Decisions) *float64 { return &d.Design.Liner.Allowance }, 1).within(0, 8).step(0.1),
 		autoSize("liner.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Liner.Thickness },
-			func(b *Book) Length { return b.Resolved.OnShelf.Liner.Thickness }).within(0.05, 0.50).steps(0.01, 0.001),
+			func(b *Book) Length { return b.Resolved.OnShelf.Liner.Thickness }).stack().within(0.05, 0.50).steps(0.01, 0.001),
 		autoGrain("liner.grain", func(d *Decisions) *Choice[stock.Grain] { return &d.Design.Liner.Grain },
 			func(m *Materials) *stock.Material { return &m.Liner }),
 		pastEdge("liner.overhangForeEdge", func(d *Decisions) *Length { return &d.Design.Liner.OverFore }),
@@ -136,7 +156,7 @@ func boardRows() []Param {
 	return under(GroupBoards, PartBoard, 5,
 		material("board", stock.Board, func(d *Decisions) *string { return &d.Design.Board.Material }, "Groynes 2.5"),
 		autoSize("board.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Board.Thickness },
-			func(b *Book) Length { return b.Resolved.OnShelf.Board.Thickness }).within(1, 6).steps(0.1, 1.0/64),
+			func(b *Book) Length { return b.Resolved.OnShelf.Board.Thickness }).stack().within(1, 6).steps(0.1, 1.0/64),
 		square("square.head", func(d *Decisions) *Length { return &d.Design.Square.Head }),
 		square("square.tail", func(d *Decisions) *Length { return &d.Design.Square.Tail }),
 		square("square.foreEdge", func(d *Decisions) *Length { return &d.Design.Square.Fore }),
@@ -165,7 +185,7 @@ func spineRows() []Param {
 			from(5, 7.0/32).within(2, 12).steps(0.5, 1.0/32).on(PartJoint),
 		material("spine", stock.Card, func(d *Decisions) *string { return &d.Design.Spine.Material }, "Withy card 0.4").when(cardSpine),
 		autoSize("spine.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Spine.Thickness },
-			func(b *Book) Length { return b.Resolved.autoSpineThickness() }).within(0.1, 6).steps(0.1, 1.0/64),
+			func(b *Book) Length { return b.Resolved.autoSpineThickness() }).stack().within(0.1, 6).steps(0.1, 1.0/64),
 		ease("spine.ease", func(d *Decisions) *Length { return &d.Design.Spine.Ease }),
 		ease("joint.ease", func(d *Decisions) *Length { return &d.Design.Joint.Ease }).on(PartJoint),
 		autoSize("joint.groove", func(d *Decisions) *Choice[Length] { return &d.Design.Joint.Groove },
@@ -186,7 +206,7 @@ func coveringRows() []Param {
 			func(b *Book) Length { return toCut(b.Resolved.CutIn).up(autoCornerCut(b.Resolved)) }).within(1, 20).steps(0.5, 1.0/32),
 		word("covering.kind", func(d *Decisions) *CoveringKind { return &d.Design.Covering.Kind }, FullCovering),
 		autoSize("covering.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Covering.Thickness },
-			func(b *Book) Length { return b.Resolved.OnShelf.Covering.Thickness }).within(0.10, 1.50).steps(0.05, 1.0/64),
+			func(b *Book) Length { return b.Resolved.OnShelf.Covering.Thickness }).stack().within(0.10, 1.50).steps(0.05, 1.0/64),
 		yesNo("covering.turned", func(d *Decisions) *bool { return &d.Design.Covering.Turned }),
 		autoGrain("covering.grain", func(d *Decisions) *Choice[stock.Grain] { return &d.Design.Covering.Grain },
 			func(m *Materials) *stock.Material { return &m.Covering }),

@@ -164,20 +164,34 @@ func TestLostEdges(t *testing.T) {
 	}
 }
 
-// Source: the parameter table: leaf thickness takes "20 leaves = 4.4 mm" too,
-// which makes 0.22 a leaf.
-func TestLeafThicknessOfAStack(t *testing.T) {
-	p, _ := Lookup("paper.thickness")
-	for _, text := range []string{"20 leaves = 4.4 mm", "0.22", "20 = 4.4"} {
-		if v, err := p.Parse(text, measure.Metric); err != nil || v.Length != measure.MM(0.22) {
-			t.Errorf("%s: %v mm, %v", text, v.Length.MM(), err)
+// Source: the parameter table: a thickness takes "20 leaves = 4.4 mm" too,
+// which makes 0.22 a leaf; a page's size does not.
+func TestThicknessOfAStack(t *testing.T) {
+	for _, p := range Params() {
+		if !p.Stack {
+			continue
+		}
+		for _, text := range []string{"10 pieces = 4 mm", "10 = 4,0"} {
+			v, err := p.Parse(text, measure.Metric)
+			if p.Admit(LengthValue(measure.MM(0.4))) == nil && (err != nil || v.Length != measure.MM(0.4)) {
+				t.Errorf("%s, %s: %v mm, %v", p.Key, text, v.Length.MM(), err)
+			}
+		}
+		if _, err := p.Parse("0 leaves = 4.4 mm", measure.Metric); err == nil {
+			t.Errorf("%s: a stack of none is accepted", p.Key)
 		}
 	}
-	if _, err := p.Parse("0 leaves = 4.4 mm", measure.Metric); err == nil {
-		t.Error("a stack of no leaves is accepted")
+	for _, key := range []string{"paper.thickness", "interleaf.thickness", "liner.thickness", "endpaper.thickness", "board.thickness", "spine.thickness", "covering.thickness"} {
+		if p, _ := Lookup(key); !p.Stack || !p.Unfinished("20 leaves = ") {
+			t.Errorf("%s takes no stack", key)
+		}
 	}
-	board, _ := Lookup("board.thickness")
-	if _, err := board.Parse("20 leaves = 44 mm", measure.Metric); err == nil {
-		t.Error("a stack of boards is accepted")
+	page, _ := Lookup("page.height")
+	if _, err := page.Parse("20 leaves = 4400 mm", measure.Metric); err == nil {
+		t.Error("a stack of pages is accepted")
+	}
+	thread, _ := Lookup("sewing.threadDiameter")
+	if v, err := thread.Parse("20 turns = 3/8 in", measure.Metric); err != nil || v.Length != measure.MM(0.47625) {
+		t.Errorf("turns of thread: %v mm, %v", v.Length.MM(), err)
 	}
 }

@@ -18,7 +18,7 @@ func endpaperRows() []Param {
 		material("endpaper", stock.Liner, func(d *Decisions) *string { return &d.Design.Endpaper.Material }, "Saltgrass 120"),
 		yesNo("endpaper.turned", func(d *Decisions) *bool { return &d.Design.Endpaper.Turned }),
 		autoSize("endpaper.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Endpaper.Thickness },
-			func(b *Book) Length { return b.Resolved.OnShelf.Endpaper.Thickness }).within(0.05, 0.50).steps(0.01, 0.001),
+			func(b *Book) Length { return b.Resolved.OnShelf.Endpaper.Thickness }).stack().within(0.05, 0.50).steps(0.01, 0.001),
 		autoGrain("endpaper.grain", func(d *Decisions) *Choice[stock.Grain] { return &d.Design.Endpaper.Grain },
 			func(m *Materials) *stock.Material { return &m.Endpaper }),
 		size("endpaper.tip", func(d *Decisions) *Length { return &d.Design.Endpaper.Tip }).from(3, 1.0/8).within(1, 10).steps(0.5, 1.0/32),

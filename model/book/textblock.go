@@ -18,9 +18,9 @@ func computeBlock(r Resolved) Block {
 		Creep:            creep(r),
 	}
 	b.EstimatedForeEdge = estimateForeEdge(r, b.SectionThickness)
-	b.ForeEdgeThickness = r.Measured.ForeEdgeThickness.Or(b.EstimatedForeEdge)
+	b.ForeEdgeThickness = r.Measured.ForeEdge().Or(b.EstimatedForeEdge)
 	b.EstimatedSpine = b.ForeEdgeThickness + spineExcess(r, r.Sewing.Crush)
-	b.SpineThickness = r.Measured.SpineThickness.Or(b.EstimatedSpine)
+	b.SpineThickness = r.Measured.Spine().Or(b.EstimatedSpine)
 	b.FilledForeEdge = b.ForeEdgeThickness + r.Page.OwnerAdds*Length(b.Leaves)
 	b.Swell = ratio(b.SpineThickness, b.ForeEdgeThickness)
 	b.Width = r.Measured.BlockWidth.Or(blockWidth(r, b.Creep))

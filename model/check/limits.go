@@ -53,6 +53,9 @@ const (
 	oddShare = 0.08               // O  measure against estimate
 	oddMost  = measure.Millimetre // O
 
+	unevenNote  = measure.Millimetre / 2 // O  between the places of one measure
+	unevenCheck = measure.Millimetre     // O
+
 	squareLeast     = 2 * measure.Millimetre   // O  published: 3 mm
 	squareMost      = 5 * measure.Millimetre   // P
 	squareMostUnder = 250 * measure.Millimetre // P  page height below which it counts

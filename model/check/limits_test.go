@@ -156,6 +156,16 @@ var steps = []step{
 	{"measure-odd", "measured.foreEdgeThickness", set("measured.foreEdgeThickness", "11.7 mm"), ""},
 	{"measure-odd", "measured.foreEdgeThickness", set("measured.foreEdgeThickness", "11.8 mm"), Check},
 
+	{"measure-first", "measured.spineThickness", set("measured.spineThickness.tail", "13.4 mm"), ""},
+	{"measure-odd", "measured.spineThickness", set("measured.spineThickness.head", "14.4 mm", "measured.spineThickness.tail", "14 mm"), Check},
+	{"measure-uneven", "measured.spineThickness", set("measured.spineThickness.head", "13.4 mm"), ""},
+	{"measure-uneven", "measured.spineThickness", set("measured.spineThickness.head", "13.1 mm", "measured.spineThickness.tail", "13.6 mm"), ""},
+	{"measure-uneven", "measured.spineThickness", set("measured.spineThickness.head", "13.1 mm", "measured.spineThickness.middle", "13.7 mm"), Note},
+	{"measure-uneven", "measured.spineThickness", set("measured.spineThickness.middle", "12.9 mm", "measured.spineThickness.tail", "13.9 mm"), Note},
+	{"measure-uneven", "measured.spineThickness", set("measured.spineThickness.middle", "12.9 mm", "measured.spineThickness.tail", "14 mm"), Check},
+	{"measure-uneven", "measured.foreEdgeThickness", set("measured.foreEdgeThickness.head", "10.6 mm", "measured.foreEdgeThickness.tail", "11.1 mm"), ""},
+	{"measure-uneven", "measured.foreEdgeThickness", set("measured.foreEdgeThickness.head", "10.6 mm", "measured.foreEdgeThickness.tail", "11.2 mm"), Note},
+
 	{"square-small", "square.head", set("square.head", "2 mm"), ""},
 	{"square-small", "square.head", set("square.head", "1.5 mm"), Check},
 	{"square-small", "square.tail", set("square.tail", "0.5 mm"), Check},

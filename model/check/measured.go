@@ -7,7 +7,7 @@ import "grainwise/model/book"
 func measureFirst(b book.Book) []Finding {
 	estimate, r := b.Block.SpineThickness, b.Ranges.SpineThickness
 	return one(Finding{
-		Level: when(!b.Resolved.Measured.SpineThickness.IsTyped(), Note),
+		Level: when(!b.Resolved.Measured.Spine().IsTyped(), Note),
 		Part:  book.PartBlock, Key: "measured.spineThickness",
 		Found: length(max(estimate-r.Low, r.High-estimate)), Limit: length(book.ReadTolerance),
 		Blanks: map[string]any{"spine": estimate, "low": r.Low, "high": r.High},
@@ -19,8 +19,8 @@ func measureFirst(b book.Book) []Finding {
 func measureOdd(b book.Book) []Finding {
 	m := b.Resolved.Measured
 	return append(
-		odd("", "measured.spineThickness", m.SpineThickness, b.Block.EstimatedSpine),
-		odd("fore-edge", "measured.foreEdgeThickness", m.ForeEdgeThickness, b.Block.EstimatedForeEdge)...)
+		odd("", "measured.spineThickness", m.Spine(), b.Block.EstimatedSpine),
+		odd("fore-edge", "measured.foreEdgeThickness", m.ForeEdge(), b.Block.EstimatedForeEdge)...)
 }
 
 func odd(where, key string, typed book.Choice[book.Length], estimate book.Length) []Finding {
@@ -30,5 +30,23 @@ func odd(where, key string, typed book.Choice[book.Length], estimate book.Length
 		Level: when(measured && off > most, Check), Part: book.PartBlock, Key: key,
 		Found: length(off), Limit: length(most), saying: where,
 		Blanks: map[string]any{"measured": value, "estimate": estimate},
+	})
+}
+
+// measureUneven: a block is to be as thick at the head as at the tail.
+func measureUneven(b book.Book) []Finding {
+	m := b.Resolved.Measured
+	return append(uneven("", "measured.spineThickness", m.SpineAt), uneven("fore-edge", "measured.foreEdgeThickness", m.ForeEdgeAt)...)
+}
+
+func uneven(where, key string, at book.Places) []Finding {
+	spread := at.Spread()
+	level, limit := when(spread > unevenNote, Note), unevenNote
+	if spread > unevenCheck {
+		level, limit = Check, unevenCheck
+	}
+	return one(Finding{
+		Level: level, Part: book.PartBlock, Key: key,
+		Found: length(spread), Limit: length(limit), saying: where,
 	})
 }

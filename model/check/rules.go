@@ -50,6 +50,7 @@ var rules = []Rule{
 
 	{"measure-first", measureFirst, nil},
 	{"measure-odd", measureOdd, nil},
+	{"measure-uneven", measureUneven, nil},
 
 	{"square-small", squareSmall, usualSquare},
 	{"square-large", squareLarge, usualSquare},
