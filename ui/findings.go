@@ -166,6 +166,8 @@ func cardState(f check.Finding, style measure.Style, open bool) controls.CardSta
 		state.Secondary, state.Third = words.Say("findings.leave"), words.Say("findings.copy")
 		if f.Remedy != nil {
 			state.Primary = f.Remedy.Label()
+		} else if f.ID == measureFirst {
+			state.Primary = words.Say("measured.enter")
 		}
 	}
 	return state

@@ -33,6 +33,7 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"Favourite formats…":     sheetsOpen,
 		"Keep as favourite…":     sheetsOpen,
 		"Sizes from my paper…":   sheetsOpen,
+		"Measure the block…":     sheetsOpen,
 		"My tools…":              sheetsOpen,
 		"Keys":                   sheetsOpen,
 		"About":                  sheetsOpen,

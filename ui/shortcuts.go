@@ -46,6 +46,7 @@ func commands() []command {
 		{id: "back", group: "change", keys: held(control, fyne.KeyBackspace)},
 		{id: "formats", group: "change", keys: held(control, fyne.KeyF), do: (*Window).openGallery},
 		{id: "keep", group: "change", keys: held(control|shift, fyne.KeyF), do: (*Window).keepFavourite},
+		{id: "measure", group: "change", keys: held(control, fyne.KeyM), do: (*Window).openMeasure},
 		{id: "keys", group: "window", keys: held(0, fyne.KeyF1), do: (*Window).showKeys},
 		{id: "nextControl", group: "window", keys: held(0, fyne.KeyTab)},
 		{id: "lastControl", group: "window", keys: held(shift, fyne.KeyTab)},

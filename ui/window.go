@@ -228,7 +228,9 @@ func (w *Window) tellAbout() {
 	if key == "" {
 		key = w.focused
 	}
-	if r, _ := w.column.find(key); r != nil {
+	if said := w.afterMeasure(); said != "" && w.pointed == "" {
+		w.status.say(said)
+	} else if r, _ := w.column.find(key); r != nil {
 		w.status.say(r.about())
 	} else {
 		w.status.say("")
@@ -237,6 +239,10 @@ func (w *Window) tellAbout() {
 
 // mend takes a finding's remedy: one step to undo.
 func (w *Window) mend(f check.Finding) {
+	if f.ID == measureFirst && f.Remedy == nil {
+		w.openMeasure()
+		return
+	}
 	d, err := f.Remedy.Apply(w.session.Decisions())
 	if err != nil {
 		w.complain(err)

@@ -125,6 +125,21 @@ func NewParagraph(text string) *Paragraph {
 	return p
 }
 
+// SetText shows another text; whoever laid the paragraph out lays it out anew.
+func (p *Paragraph) SetText(text string) {
+	if p.words == text {
+		return
+	}
+	p.words = text
+	if p.surface != nil {
+		p.place(p.Size())
+	}
+	p.Refresh()
+}
+
+// Text is the whole of it.
+func (p *Paragraph) Text() string { return p.words }
+
 // HeightFor is the height that the text needs at a width.
 func (p *Paragraph) HeightFor(width float32) float32 { return p.lines.height(p.words, width) }
 

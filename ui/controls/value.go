@@ -83,6 +83,9 @@ func (v *ValueField) SetState(state ValueState) {
 	v.face.Refresh()
 }
 
+// Problem is what is wrong with the text typed last; empty for nothing.
+func (v *ValueField) Problem() string { return v.problem }
+
 // Editing says whether the entry is open.
 func (v *ValueField) Editing() bool { return v.entry != nil && v.entry.Visible() }
 
