@@ -49,7 +49,7 @@ type moveLine struct{ name, sizes, by *controls.Label }
 
 // offer is a figure found on the block, which only the maker takes.
 type offer struct {
-	tick *widget.Check
+	tick *tickBox
 	why  *controls.Paragraph
 	box  *fyne.Container
 	set  func(*book.Design) // nil where nothing is offered
@@ -129,7 +129,7 @@ func (f *measureForm) look(key string) {
 func (f *measureForm) newOffer() *offer {
 	o := &offer{why: controls.NewParagraph("")}
 	o.why.Resize(fyne.NewSize(measureSide, 0))
-	o.tick = widget.NewCheck(words.Say("measured.use"), func(bool) { f.showMoves() })
+	o.tick = newTickBox(func() { f.sheet.close() }, func(bool) { f.showMoves() })
 	o.box = controls.Down(0, o.why, o.tick)
 	return o
 }
@@ -190,7 +190,7 @@ func (f *measureForm) offerCrush() {
 	f.crush.make(words.Say("measured.crush", words.With{
 		"value": hundredths(c.Value), "low": hundredths(c.Low), "high": hundredths(c.High),
 		"now": hundredths(b.Resolved.Sewing.Crush),
-	}), func(d *book.Design) { d.Sewing.Crush = value.Number })
+	}), hundredths(value.Number), func(d *book.Design) { d.Sewing.Crush = value.Number })
 }
 
 // offerGroove offers the groove that the finished book shows.
@@ -206,7 +206,7 @@ func (f *measureForm) offerGroove() {
 	f.groove.make(words.Say("measured.groove", words.With{
 		"value": style.WithUnit(value), "low": style.Format(g.Range.Low), "high": style.WithUnit(g.Range.High),
 		"now": style.WithUnit(b.Resolved.Groove()),
-	}), func(d *book.Design) { d.Joint.Groove = book.Typed(value) })
+	}), style.WithUnit(value), func(d *book.Design) { d.Joint.Groove = book.Typed(value) })
 }
 
 func (f *measureForm) param(key string) book.Param {
@@ -223,8 +223,9 @@ func (o *offer) refuse(why string) {
 	o.say(why)
 }
 
-func (o *offer) make(text string, set func(*book.Design)) {
+func (o *offer) make(text, value string, set func(*book.Design)) {
 	o.set = set
+	o.tick.SetText(words.Say("measured.use", words.With{"value": value}))
 	o.tick.Show()
 	o.say(text)
 }
@@ -274,4 +275,26 @@ func (f *measureForm) take() {
 	next := f.next()
 	f.sheet.close()
 	f.window.session.Apply(words.Say("step.measure"), next)
+}
+
+// tickBox is the toolkit's, but Esc leaves the sheet that it stands in.
+type tickBox struct {
+	widget.Check
+	leave func()
+}
+
+func newTickBox(leave func(), changed func(bool)) *tickBox {
+	t := &tickBox{leave: leave}
+	t.OnChanged = changed
+	t.ExtendBaseWidget(t)
+	return t
+}
+
+// TypedKey implements fyne.Focusable.
+func (t *tickBox) TypedKey(key *fyne.KeyEvent) {
+	if key.Name == fyne.KeyEscape {
+		t.leave()
+		return
+	}
+	t.Check.TypedKey(key)
 }

@@ -72,6 +72,11 @@ func TestEscLeavesTheMeasures(t *testing.T) {
 	f := measuring(t, w)
 	f.enter(t, "measured.spineThickness.head", "13.4")
 	w.typedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	f = newMeasureForm(w)
+	f.enter(t, "measured.spineThickness.head", "13.32", "measured.foreEdgeThickness.head", "10.9")
+	f.crush.tick.SetChecked(true)
+	w.win.Canvas().Focus(f.crush.tick)
+	f.crush.tick.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
 	if len(w.sheets) != 0 || w.session.Decisions() != was || w.step() != "" {
 		t.Error("Esc changed something")
 	}
@@ -121,6 +126,9 @@ func TestTheThreadIsOfferedNeverSilent(t *testing.T) {
 	f.enter(t, "measured.spineThickness.middle", "13.32", "measured.foreEdgeThickness.middle", "10.9")
 	if !strings.HasPrefix(f.crush.why.Text(), "This block kept 0.55 of its thread") || f.crush.tick.Checked {
 		t.Fatalf("%q, ticked %v", f.crush.why.Text(), f.crush.tick.Checked)
+	}
+	if f.crush.tick.Text != "Use 0.55 for this design" {
+		t.Errorf("the box says %q", f.crush.tick.Text)
 	}
 	if f.next().Design.Sewing.Crush != 0.6 {
 		t.Error("taken without a tick")
