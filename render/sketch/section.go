@@ -98,6 +98,36 @@ func foreEdgeThickness(d pen) {
 	d.span(p{X: 118, Y: 36}, p{X: 118, Y: 104})
 }
 
+// place is the block lying before the maker, its spine or its fore edge to the
+// front; the calliper goes where the accent is, the other places are dashed.
+func place(at float64, spine bool) func(pen) {
+	return func(d pen) {
+		const x0, x1, n = 20.0, 200.0, 6
+		y0, y1 := 44.0, 96.0
+		if spine {
+			y0, y1 = 36, 104
+		}
+		for i := range n {
+			top := y0 + (y1-y0)*float64(i)/n
+			low := y0 + (y1-y0)*float64(i+1)/n
+			d.box(draft.Paper, x0, top, x1, low)
+			if spine {
+				d.twine(p{X: x0 + 16, Y: (top + low) / 2}, p{X: x1 - 16, Y: (top + low) / 2})
+			} else {
+				d.Line(draft.LeafLine(), p{X: x0, Y: (top + low) / 2}, p{X: x1, Y: (top + low) / 2})
+			}
+		}
+		for _, x := range []float64{40, 110, 180} {
+			if x != at {
+				d.dashed(p{X: x, Y: y0 - 8}, p{X: x, Y: y1 + 8})
+			}
+		}
+		d.span(p{X: at, Y: y0}, p{X: at, Y: y1})
+		d.word(40, 128, "head")
+		d.word(180, 128, "tail")
+	}
+}
+
 // wedge is a sewn block, thicker at the spine.
 func wedge(d pen) {
 	const x0, x1, n = 40.0, 174.0, 6
