@@ -200,4 +200,12 @@ func TestTheCardLeadsThere(t *testing.T) {
 	if got := w.status.about.Text(); !strings.HasPrefix(got, "Measured 13.9: ") || !strings.Contains(got, "spine piece, width 16 → 16.5") {
 		t.Errorf("the line says %q", got)
 	}
+	w.pointAt("measured.spineThickness")
+	if got := w.status.about.Text(); !strings.HasPrefix(got, "Measured 13.9: ") {
+		t.Errorf("with the pointer still on the row it says %q", got)
+	}
+	w.pointAt("page.height")
+	if got := w.status.about.Text(); strings.HasPrefix(got, "Measured") {
+		t.Errorf("of another row it says %q", got)
+	}
 }

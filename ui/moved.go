@@ -60,12 +60,12 @@ func inALine(value string, moves []movedSize) string {
 	return words.Say("measured.line", words.With{"value": value, "moves": strings.Join(texts, ", ")})
 }
 
-// afterMeasure is what the status line says once a measure was typed in a row;
-// empty where the last change was another one.
-func (w *Window) afterMeasure() string {
+// afterMeasure is what the status line says of a row, or of none, once a measure
+// was typed there; empty where the last change was another one.
+func (w *Window) afterMeasure(row string) string {
 	change := w.session.Change()
 	p, ok := book.Lookup(change.Key)
-	if !ok || !p.Measure || change.Before == nil || p.Get(w.session.Decisions()).Auto {
+	if !ok || row != "" && row != change.Key || !p.Measure || change.Before == nil || p.Get(w.session.Decisions()).Auto {
 		return ""
 	}
 	b, system := w.session.Book(), w.session.System()

@@ -228,7 +228,7 @@ func (w *Window) tellAbout() {
 	if key == "" {
 		key = w.focused
 	}
-	if said := w.afterMeasure(); said != "" && w.pointed == "" {
+	if said := w.afterMeasure(key); said != "" {
 		w.status.say(said)
 	} else if r, _ := w.column.find(key); r != nil {
 		w.status.say(r.about())
