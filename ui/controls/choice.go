@@ -18,10 +18,7 @@ type ChoiceField struct {
 	// OnChoose is told the index of another choice.
 	OnChoose func(int)
 	// OnAuto is Ctrl+Backspace; nil where the choice cannot be automatic.
-	OnAuto func()
-	// OnFocus is told when the focus comes and goes.
-	OnFocus func(bool)
-
+	OnAuto  func()
 	options []string
 	chosen  int
 	quiet   bool
@@ -105,18 +102,6 @@ func (c *ChoiceField) TypedShortcut(s fyne.Shortcut) {
 		return
 	}
 	handOnShortcut(c, s)
-}
-
-// FocusGained implements fyne.Focusable.
-func (c *ChoiceField) FocusGained() {
-	c.press.FocusGained()
-	tell(c.OnFocus, true)
-}
-
-// FocusLost implements fyne.Focusable.
-func (c *ChoiceField) FocusLost() {
-	c.press.FocusLost()
-	tell(c.OnFocus, false)
 }
 
 // Cursor implements desktop.Cursorable.

@@ -47,18 +47,22 @@ type StatePill struct {
 	OnAuto func()
 	// OnHover is told when the pointer comes and goes.
 	OnHover func(bool)
+	// OnFocus is told when the focus comes and goes.
+	OnFocus func(bool)
 
 	origin        Origin
 	tips          *Tips
 	tip           string
 	hovered       bool
+	focused       bool
 	ground, frame *canvas.Rectangle
+	ring          *canvas.Rectangle
 	word          *canvas.Text
 }
 
 // NewStatePill makes a pill for a given value; tips may be nil.
 func NewStatePill(tips *Tips) *StatePill {
-	p := &StatePill{tips: tips, ground: box(), frame: box(), word: look.Caption("")}
+	p := &StatePill{tips: tips, ground: box(), frame: box(), word: look.Caption(""), ring: ring()}
 	p.frame.CornerRadius = 9
 	p.ExtendBaseWidget(p)
 	return p
@@ -75,7 +79,7 @@ func (p *StatePill) Set(origin Origin, tip string) {
 
 // Word is the text on show.
 func (p *StatePill) Word() string {
-	if p.hovered && p.origin.Returns() {
+	if (p.hovered || p.focused) && p.origin.Returns() {
 		return words.Say("state.back")
 	}
 	return p.origin.word()
@@ -115,6 +119,41 @@ func (p *StatePill) MouseOut() {
 	tell(p.OnHover, false)
 }
 
+// FocusGained implements fyne.Focusable.
+func (p *StatePill) FocusGained() { p.setFocused(true) }
+
+// FocusLost implements fyne.Focusable.
+func (p *StatePill) FocusLost() { p.setFocused(false) }
+
+func (p *StatePill) setFocused(focused bool) {
+	p.focused = focused
+	p.Refresh()
+	tell(p.OnFocus, focused)
+}
+
+// TypedRune implements fyne.Focusable.
+func (p *StatePill) TypedRune(rune) {}
+
+// TypedKey implements fyne.Focusable: Space and Enter give the value back.
+func (p *StatePill) TypedKey(key *fyne.KeyEvent) {
+	switch key.Name {
+	case fyne.KeySpace, fyne.KeyReturn, fyne.KeyEnter:
+		p.Tapped(nil)
+	default:
+		handOn(p, key)
+	}
+}
+
+// Disabled implements fyne.Disableable: where there is nothing to give back the
+// focus passes it.
+func (p *StatePill) Disabled() bool { return !p.origin.Returns() }
+
+// Enable does nothing: the origin decides.
+func (p *StatePill) Enable() {}
+
+// Disable does nothing either.
+func (p *StatePill) Disable() {}
+
 // Cursor implements desktop.Cursorable.
 func (p *StatePill) Cursor() desktop.Cursor {
 	if p.origin.Returns() {
@@ -125,7 +164,7 @@ func (p *StatePill) Cursor() desktop.Cursor {
 
 // CreateRenderer implements fyne.Widget.
 func (p *StatePill) CreateRenderer() fyne.WidgetRenderer {
-	return on(p.ground, p.frame, p.word).drawn(p.paint, p.place,
+	return on(p.ground, p.frame, p.word, p.ring).drawn(p.paint, p.place,
 		func() fyne.Size { return fyne.NewSize(pillWidth, 24) })
 }
 
@@ -133,8 +172,10 @@ func (p *StatePill) paint() {
 	pal := look.Current()
 	framed := p.origin.Returns()
 	show(p.frame, framed)
+	show(p.ring, p.focused)
+	setFrame(p.ring, noColour, pal.Accent, ringWidth)
 	switch {
-	case framed && p.hovered:
+	case framed && (p.hovered || p.focused):
 		setFrame(p.frame, pal.Card, pal.Accent, 1)
 		setText(p.word, p.Word(), pal.Accent)
 	case framed:
@@ -147,5 +188,6 @@ func (p *StatePill) paint() {
 
 func (p *StatePill) place(size fyne.Size) {
 	put(p.frame, pillGap, size.Height/2-9, size.Width-pillGap, 18)
+	put(p.ring, pillGap-2, size.Height/2-12, size.Width-pillGap+3, 24)
 	look.Amid(p.word, pillGap, size.Width-pillGap, size.Height/2+4)
 }

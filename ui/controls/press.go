@@ -16,6 +16,8 @@ type press struct {
 	OnTapped func()
 	// OnHover is told when the pointer comes and goes.
 	OnHover func(bool)
+	// OnFocus is told when the focus comes and goes.
+	OnFocus func(bool)
 
 	self    fyne.Focusable
 	tips    *Tips
@@ -83,12 +85,14 @@ func (p *press) MouseOut() {
 func (p *press) FocusGained() {
 	p.focused = true
 	p.Refresh()
+	tell(p.OnFocus, true)
 }
 
 // FocusLost implements fyne.Focusable.
 func (p *press) FocusLost() {
 	p.focused, p.byMouse = false, false
 	p.Refresh()
+	tell(p.OnFocus, false)
 }
 
 // TypedRune implements fyne.Focusable.
@@ -124,6 +128,11 @@ func (p *press) Disabled() bool { return p.off }
 
 func (p *press) setOff(off bool) {
 	if p.off != off {
+		if off && p.focused { // the toolkit would begin anew at the window's first control
+			if c := canvasOf(p.self.(fyne.CanvasObject)); c != nil {
+				c.FocusNext()
+			}
+		}
 		p.off = off
 		p.Refresh()
 	}

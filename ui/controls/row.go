@@ -91,7 +91,7 @@ func NewWideRow(label string, tips *Tips) *Row {
 	r := newRow(label, tips)
 	r.Slider, r.Value = NewSlider(), NewValueField(tips)
 	r.Ruler = NewRuler(r.Slider)
-	r.Ruler.OnHover = r.hover
+	r.Ruler.OnHover, r.Ruler.OnFocus = r.hover, r.focus
 	r.joinSlider()
 	return r
 }
@@ -108,7 +108,7 @@ func NewChoiceRow(label string, tips *Tips) *Row {
 func newRow(label string, tips *Tips) *Row {
 	r := &Row{label: label, Pill: NewStatePill(tips), ground: box(), bar: box(),
 		name: look.Body(label), remark: look.Caption(""), trouble: look.Caption(""), level: icon()}
-	r.Pill.OnAuto, r.Pill.OnHover = r.giveBack, r.hover
+	r.Pill.OnAuto, r.Pill.OnHover, r.Pill.OnFocus = r.backByPill, r.hover, r.focus
 	r.ExtendBaseWidget(r)
 	return r
 }
@@ -138,6 +138,16 @@ func (r *Row) joinSlider() {
 
 func (r *Row) hover(in bool) { tell(r.OnHover, in) }
 func (r *Row) focus(in bool) { tell(r.OnFocus, in) }
+
+// backByPill gives the value back and leaves the focus in the row: the pill
+// has nothing more to do.
+func (r *Row) backByPill() {
+	held := r.Pill.focused
+	r.giveBack()
+	if c := canvasOf(r); held && r.Pill.Disabled() && c != nil {
+		r.Focus(c)
+	}
+}
 
 func (r *Row) giveBack() {
 	if r.state.Origin.Returns() {
@@ -226,7 +236,7 @@ func (r *Row) CreateRenderer() fyne.WidgetRenderer {
 		objects = append(objects, r.Choice)
 		place = r.placeChoice
 	case r.Ruler != nil:
-		objects = append(objects, r.Ruler, r.Slider, r.Value)
+		objects = append(objects, r.Slider, r.Value, r.Ruler)
 		place = r.placeWide
 	default:
 		objects = append(objects, r.Slider, r.Value)

@@ -26,6 +26,8 @@ type Ruler struct {
 	widget.BaseWidget
 	// OnHover is told when the pointer comes and goes.
 	OnHover func(bool)
+	// OnFocus is told when the focus comes and goes.
+	OnFocus func(bool)
 
 	slider  *Slider
 	bars    []Bar
@@ -34,11 +36,13 @@ type Ruler struct {
 	pointer *canvas.Rectangle
 	fills   []*canvas.Rectangle
 	texts   []*canvas.Text
+	ring    *canvas.Rectangle
+	focused bool
 }
 
 // NewRuler makes a ruler for a slider, without bars.
 func NewRuler(slider *Slider) *Ruler {
-	r := &Ruler{slider: slider, ground: box(), pointer: box()}
+	r := &Ruler{slider: slider, ground: box(), pointer: box(), ring: ring()}
 	r.ExtendBaseWidget(r)
 	return r
 }
@@ -56,11 +60,69 @@ func (r *Ruler) SetBars(bars []Bar) {
 func (r *Ruler) Tapped(ev *fyne.PointEvent) {
 	for _, b := range r.bars {
 		if from, to := r.span(b); ev.Position.X >= from && ev.Position.X < to {
+			focus(r, r)
 			r.slider.jump(b.Best)
 			return
 		}
 	}
 }
+
+// FocusGained implements fyne.Focusable.
+func (r *Ruler) FocusGained() { r.setFocused(true) }
+
+// FocusLost implements fyne.Focusable.
+func (r *Ruler) FocusLost() { r.setFocused(false) }
+
+func (r *Ruler) setFocused(focused bool) {
+	r.focused = focused
+	r.Refresh()
+	tell(r.OnFocus, focused)
+}
+
+// TypedRune implements fyne.Focusable.
+func (r *Ruler) TypedRune(rune) {}
+
+// TypedKey implements fyne.Focusable: ← and → take the best value of the bar
+// before or after, Home and End that of the first and the last.
+func (r *Ruler) TypedKey(key *fyne.KeyEvent) {
+	switch now := r.now(); key.Name {
+	case fyne.KeyLeft:
+		r.take(now - 1)
+	case fyne.KeyRight:
+		r.take(now + 1)
+	case fyne.KeyHome:
+		r.take(0)
+	case fyne.KeyEnd:
+		r.take(len(r.bars) - 1)
+	case fyne.KeySpace, fyne.KeyReturn, fyne.KeyEnter:
+		r.take(now)
+	default:
+		handOn(r, key)
+	}
+}
+
+// TypedShortcut implements fyne.Shortcutable.
+func (r *Ruler) TypedShortcut(s fyne.Shortcut) { handOnShortcut(r, s) }
+
+// now is the bar that holds the present value.
+func (r *Ruler) now() int {
+	return max(0, slices.IndexFunc(r.bars, func(b Bar) bool { return b.Now }))
+}
+
+func (r *Ruler) take(i int) {
+	if i >= 0 && i < len(r.bars) {
+		r.slider.jump(r.bars[i].Best)
+	}
+}
+
+// Disabled implements fyne.Disableable: without bars the focus passes it.
+func (r *Ruler) Disabled() bool { return len(r.bars) == 0 }
+
+// Enable does nothing: the bars decide.
+func (r *Ruler) Enable() {}
+
+// Disable does nothing either.
+func (r *Ruler) Disable() {}
 
 // MouseIn implements desktop.Hoverable.
 func (r *Ruler) MouseIn(*desktop.MouseEvent) { tell(r.OnHover, true) }
@@ -98,7 +160,9 @@ func (r *Ruler) paint() {
 	}
 	setFill(r.pointer, p.Ink)
 	show(r.pointer, len(r.bars) > 0)
-	r.surface.objects = append(objects, r.pointer)
+	show(r.ring, r.focused && len(r.bars) > 0)
+	setFrame(r.ring, noColour, p.Accent, ringWidth)
+	r.surface.objects = append(objects, r.pointer, r.ring)
 }
 
 // span is where a bar begins and ends, a pixel's gap left to the next.
@@ -116,4 +180,8 @@ func (r *Ruler) place(size fyne.Size) {
 	}
 	x := rounded(r.slider.Along(r.slider.state.Value))
 	put(r.pointer, x-1, 0, 2, 8)
+	if len(r.bars) > 0 {
+		from, to := r.span(r.bars[r.now()])
+		put(r.ring, from-3, 1, max(8, to-from+5), size.Height+2)
+	}
 }
