@@ -46,6 +46,8 @@ func newColumn(s *session.Session, tips *controls.Tips, choose, point func(strin
 func (c *column) addGroup(id book.Group, tips *controls.Tips) {
 	g := &group{id: id, head: controls.NewGroupHead(id.Label()), more: controls.NewMoreLine(), open: openAtStart(id)}
 	g.head.OnTapped = func() { c.fold(g, !g.open) }
+	g.head.OnFocus = whenFocused(func() { bringIn(c.scroll, g.head) })
+	g.more.OnFocus = whenFocused(func() { bringIn(c.scroll, g.more) })
 	g.more.OnTapped = func() { g.showMore = !g.showMore; c.show(nil) }
 	c.list.Add(g.head)
 	for _, p := range book.Params() {
@@ -76,6 +78,7 @@ func (c *column) listen(r *parameter) {
 	r.row.OnFocus = func(in bool) {
 		if in {
 			c.choose(r.Key)
+			bringIn(c.scroll, r.row)
 		}
 	}
 	r.row.OnHover = func(in bool) {

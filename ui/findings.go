@@ -85,6 +85,7 @@ func (f *findings) fit() {
 func (f *findings) newCard(i int) *controls.Card {
 	card := controls.NewCard()
 	card.OnTapped = func() { f.turnTo(i) }
+	card.OnFocus = whenFocused(func() { bringIn(f.scroll, card) })
 	card.OnPrimary = func() { f.mend(f.found[i]) }
 	card.OnSecondary = func() { f.leave(f.found[i]) }
 	card.OnThird = func() { f.copy(inWords(f.found[i], findingStyle(f.session.System()))) }

@@ -49,6 +49,15 @@ func (w *Window) openGallery() {
 		controls.Spring(),
 		controls.NewButton(controls.Framed, words.Say("sheet.close"), func() { g.sheet.close() }))
 	g.fill()
+	w.win.Canvas().Focus(g.first())
+}
+
+// first is the first card, for the keyboard to begin with.
+func (g *gallery) first() fyne.Focusable {
+	if card, ok := g.grid.Objects[0].(fyne.Focusable); ok {
+		return card
+	}
+	return nil
 }
 
 // formats are the built-in ones and the maker's own; a list that could not be
@@ -107,15 +116,17 @@ func (g *gallery) add(f project.Format, b book.Book, picture image.Image) {
 		"size":   session.Size(b.Resolved.Page.Width, b.Resolved.Page.Height, g.window.session.System()),
 		"leaves": b.Block.Leaves,
 	})
+	card.OnFocus = whenFocused(func() { bringIn(g.scroll, card) })
 	card.Set(f.Label(), caption, own)
 	card.SetPicture(picture)
 	if !f.Yours {
 		g.grid.Add(card)
 		return
 	}
-	buttons := controls.Across(0, controls.Spring(),
-		controls.NewButton(controls.Plain, words.Say("gallery.rename"), func() { g.rename(f) }),
-		controls.NewButton(controls.Plain, words.Say("gallery.delete"), func() { g.remove(f) }))
+	rename := controls.NewButton(controls.Plain, words.Say("gallery.rename"), func() { g.rename(f) })
+	remove := controls.NewButton(controls.Plain, words.Say("gallery.delete"), func() { g.remove(f) })
+	rename.OnFocus, remove.OnFocus = card.OnFocus, card.OnFocus
+	buttons := controls.Across(0, controls.Spring(), rename, remove)
 	g.grid.Add(container.NewStack(card, container.New(onTop{}, buttons)))
 }
 

@@ -80,9 +80,18 @@ func (w *Window) focusArea(area int) {
 	case findingsArea:
 		w.turnSide(true)
 		if len(w.findings.found) > 0 {
-			canvas.Focus(w.findings.cards[w.findings.open()])
+			w.findings.cards[w.findings.open()].Focus(canvas)
 		} else {
 			canvas.Focus(w.cut.head)
 		}
+	}
+}
+
+// stepFinding turns to the next finding, or the one before, with the focus on
+// what would mend it.
+func (w *Window) stepFinding(n int) {
+	if len(w.findings.found) > 0 {
+		w.findings.step(n)
+		w.findings.cards[w.findings.open()].Focus(w.win.Canvas())
 	}
 }

@@ -248,7 +248,11 @@ func (w *Window) mend(f check.Finding) {
 		w.complain(err)
 		return
 	}
+	area := w.area()
 	w.session.Apply(f.Remedy.Label(), d)
+	if area == findingsArea { // the button pressed has gone with its finding
+		w.focusArea(area)
+	}
 }
 
 // headPadding keeps the head of the left column off its edges.

@@ -55,6 +55,8 @@ func NewCard() *Card {
 	c.secondary = NewButton(Framed, "", func() { call(c.OnSecondary) })
 	c.third = NewButton(Plain, "", func() { call(c.OnThird) })
 	c.primary.OnHover, c.secondary.OnHover, c.third.OnHover = c.inside, c.inside, c.inside
+	c.primary.OnFocus = func(in bool) { tell(c.OnFocus, in) }
+	c.secondary.OnFocus, c.third.OnFocus = c.primary.OnFocus, c.primary.OnFocus
 	c.is(c)
 	return c
 }
@@ -77,6 +79,15 @@ func (c *Card) SetState(state CardState) {
 func (c *Card) State() CardState { return c.state }
 
 func (c *Card) inside(in bool) { tell(c.OnHover, in) }
+
+// Focus gives the keyboard to what mends the finding, or else to the card.
+func (c *Card) Focus(window fyne.Canvas) {
+	if c.state.Open && c.state.Primary != "" {
+		window.Focus(c.primary)
+	} else {
+		window.Focus(c)
+	}
+}
 
 // Cursor implements desktop.Cursorable.
 func (c *Card) Cursor() desktop.Cursor { return desktop.PointerCursor }

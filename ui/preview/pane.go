@@ -37,11 +37,12 @@ type Pane struct {
 	hoverAt fyne.Position // where OnHover was told last
 	tapped  time.Time
 	tapAt   fyne.Position
+	keyed
 }
 
 // NewPane returns a pane that shows nothing until Draw.
 func NewPane() *Pane {
-	p := &Pane{port: fitted, image: canvas.NewImageFromImage(image.NewRGBA(image.Rect(0, 0, 1, 1)))}
+	p := &Pane{port: fitted, keyed: newKeyed(), image: canvas.NewImageFromImage(image.NewRGBA(image.Rect(0, 0, 1, 1)))}
 	p.image.FillMode = canvas.ImageFillStretch
 	p.image.ScaleMode = canvas.ImageScaleFastest
 	p.worker = startWorker(func(f frame) { fyne.DoAndWait(func() { p.put(f) }) })
@@ -138,19 +139,21 @@ func (p *Pane) MinSize() fyne.Size { return fyne.NewSize(240, 180) }
 
 // CreateRenderer shows the one picture.
 func (p *Pane) CreateRenderer() fyne.WidgetRenderer {
-	return widget.NewSimpleRenderer(container.New(onlyLast{}, p.sensor, p.image))
+	return widget.NewSimpleRenderer(container.New(allButFirst{}, p.sensor, p.image, p.ring))
 }
 
-// onlyLast gives the last object the whole size and leaves the others alone.
-type onlyLast struct{}
+// allButFirst gives all but the first object the whole size.
+type allButFirst struct{}
 
 // Layout implements fyne.Layout.
-func (onlyLast) Layout(objects []fyne.CanvasObject, size fyne.Size) {
-	objects[len(objects)-1].Resize(size)
+func (allButFirst) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+	for _, o := range objects[1:] {
+		o.Resize(size)
+	}
 }
 
 // MinSize implements fyne.Layout.
-func (onlyLast) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.Size{} }
+func (allButFirst) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.Size{} }
 
 // Scrolled zooms at the pointer.
 func (p *Pane) Scrolled(ev *fyne.ScrollEvent) {
