@@ -56,7 +56,7 @@ func NewPane() *Pane {
 // does it know which screen's pixels it is for.
 func (p *Pane) firstPaint(int, int) image.Image {
 	p.ask()
-	return image.Transparent
+	return image.NewRGBA(image.Rect(0, 0, 1, 1))
 }
 
 // Stop ends the drawing goroutine; call it before the window closes.

@@ -1,6 +1,8 @@
 package preview
 
 import (
+	"image/color"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
@@ -22,7 +24,7 @@ type keyed struct {
 }
 
 func newKeyed() keyed {
-	ring := canvas.NewRectangle(nil)
+	ring := canvas.NewRectangle(color.Transparent)
 	ring.StrokeWidth = 2
 	ring.Hide()
 	return keyed{ring: ring}
@@ -41,7 +43,7 @@ func (p *Pane) setFocused(focused bool) {
 		p.ring.Show()
 	} else {
 		p.ring.Hide()
-		p.hover("")
+		p.hover("", fyne.Position{})
 	}
 	p.ring.Refresh()
 }
@@ -116,7 +118,7 @@ func (p *Pane) point(part book.PartID) {
 	if p.OnPick != nil {
 		p.OnPick(part)
 	}
-	p.hover(part)
+	p.hover(part, fyne.NewPos(keyMove, keyMove))
 }
 
 func (p *Pane) leave(back bool) {
