@@ -49,28 +49,34 @@ func sizes(all []book.Length) []number {
 // plan is the contract of `gw plan`: millimetres and grams. Squares, closed
 // size, ranges, casing-in and parts follow the sizes to cut.
 type plan struct {
-	Block    blockPlan  `json:"block"`
-	Exact    casePlan   `json:"exact"`
-	ToCut    casePlan   `json:"toCut"`
-	Squares  squarePlan `json:"squares"`
-	Closed   closedPlan `json:"closedSize"`
-	Ranges   rangePlan  `json:"ranges"`
-	Liner    linerPlan  `json:"liner"`
-	Casing   casingPlan `json:"casingIn"`
-	Sewing   sewingPlan `json:"sewing"`
-	Parts    []partPlan `json:"parts"`
-	Mass     massPlan   `json:"mass"`
-	Sheets   sheetPlan  `json:"sheets"`
-	Copies   int        `json:"copies"`
-	Findings []finding  `json:"findings"`
+	Block     blockPlan     `json:"block"`
+	Exact     casePlan      `json:"exact"`
+	ToCut     casePlan      `json:"toCut"`
+	Squares   squarePlan    `json:"squares"`
+	Closed    closedPlan    `json:"closedSize"`
+	Ranges    rangePlan     `json:"ranges"`
+	Structure string        `json:"structure"`
+	Liner     *linerPlan    `json:"liner"` // null of a book without one, as the three below
+	Endpapers *endpaperPlan `json:"endpapers"`
+	Tapes     *tapePlan     `json:"tapes"`
+	Mull      *mullPlan     `json:"mull"`
+	Casing    casingPlan    `json:"casingIn"`
+	Sewing    sewingPlan    `json:"sewing"`
+	Parts     []partPlan    `json:"parts"`
+	Mass      massPlan      `json:"mass"`
+	Sheets    sheetPlan     `json:"sheets"`
+	Copies    int           `json:"copies"`
+	Findings  []finding     `json:"findings"`
 }
 
 func planOf(b book.Book, all []check.Finding) plan {
 	return plan{
 		Block: blockOf(b), Exact: caseOf(b.Exact), ToCut: caseOf(b.ToCut),
 		Squares: squareOf(b.Squares), Closed: closedOf(b.Closed),
-		Ranges: rangePlan{span(b.Ranges.SpineThickness), span(b.Ranges.SquareForeEdge)},
-		Liner:  linerOf(b.Liner), Casing: casingOf(b.Casing), Sewing: sewingOf(b),
+		Ranges:    rangePlan{span(b.Ranges.SpineThickness), span(b.Ranges.SquareForeEdge)},
+		Structure: string(b.Resolved.Structure),
+		Liner:     linerOf(b.Liner), Endpapers: endpapersOf(b.Endpaper), Tapes: tapesOf(b.Tapes), Mull: mullOf(b.Mull),
+		Casing: casingOf(b.Casing), Sewing: sewingOf(b),
 		Parts: partsOf(b.Parts), Mass: massOf(b.Mass), Sheets: sheetsOf(b.Use),
 		Copies: b.Resolved.Copies, Findings: findingsOf(all),
 	}

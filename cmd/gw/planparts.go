@@ -50,6 +50,8 @@ type casePlan struct {
 	BoardWidth     number `json:"boardWidth"`
 	CoveringHeight number `json:"coveringHeight"`
 	CoveringWidth  number `json:"coveringWidth"`
+	SideHeight     number `json:"sideHeight"` // of a quarter covering, else 0
+	SideWidth      number `json:"sideWidth"`
 	CornerCut      number `json:"cornerCut"`
 	Closes         bool   `json:"closes"` // the joint is wide enough to close
 }
@@ -57,7 +59,7 @@ type casePlan struct {
 func caseOf(c book.Case) casePlan {
 	return casePlan{
 		mm(c.SpineWidth), mm(c.JointWidth), mm(c.SetBack), mm(c.BoardHeight), mm(c.BoardWidth),
-		mm(c.CoveringHeight), mm(c.CoveringWidth), mm(c.CornerCut), c.Closes,
+		mm(c.CoveringHeight), mm(c.CoveringWidth), mm(c.SideHeight), mm(c.SideWidth), mm(c.CornerCut), c.Closes,
 	}
 }
 
@@ -85,24 +87,6 @@ func closedOf(s book.Solid) closedPlan {
 type rangePlan struct {
 	SpineThickness [2]number `json:"spineThickness"`
 	SquareForeEdge [2]number `json:"squareForeEdge"`
-}
-
-type linerPlan struct {
-	Width       number   `json:"width"`
-	Height      number   `json:"height"`
-	CutWidth    number   `json:"cutWidth"`
-	CutHeight   number   `json:"cutHeight"`
-	Spacing     number   `json:"valleySpacing"`
-	PastedWidth number   `json:"pastedWidth"`
-	Valleys     []number `json:"valleys"`
-	Ridges      []number `json:"ridges"`
-}
-
-func linerOf(l book.LinerPlan) linerPlan {
-	return linerPlan{
-		mm(l.Width), mm(l.Height), mm(l.CutWidth), mm(l.CutHeight), mm(l.Spacing), mm(l.PastedWidth),
-		sizes(l.Valleys), sizes(l.Ridges),
-	}
 }
 
 type casingPlan struct {
@@ -163,17 +147,23 @@ type massPlan struct {
 	Paper      number `json:"paper"`
 	Interleaf  number `json:"interleaf"`
 	Liner      number `json:"liner"`
+	Endpapers  number `json:"endpapers"`
+	Mull       number `json:"mull"`
+	Tapes      number `json:"tapes"`
 	Boards     number `json:"boards"`
 	SpinePiece number `json:"spinePiece"`
-	Covering   number `json:"covering"`
+	Covering   number `json:"covering"` // with its sides
+	Finishing  number `json:"finishing"`
 	Adhesive   number `json:"adhesive"`
 	Thread     number `json:"thread"`
 }
 
 func massOf(m book.Mass) massPlan {
 	return massPlan{
-		number(m.Total()), number(m.Paper), number(m.Interleaf), number(m.Liner), number(m.Boards),
-		number(m.SpinePiece), number(m.Covering), number(m.Adhesive), number(m.Thread),
+		Total: number(m.Total()), Paper: number(m.Paper), Interleaf: number(m.Interleaf),
+		Liner: number(m.Liner), Endpapers: number(m.Endpapers), Mull: number(m.Mull), Tapes: number(m.Tapes),
+		Boards: number(m.Boards), SpinePiece: number(m.SpinePiece), Covering: number(m.Covering),
+		Finishing: number(m.Finishing), Adhesive: number(m.Adhesive), Thread: number(m.Thread),
 	}
 }
 

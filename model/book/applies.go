@@ -19,7 +19,8 @@ func guarded(d Design) bool { return d.Interleaf.Mode != GuardNone }
 
 func torn(d Design) bool { return d.Liner.Torn != TornEdges{} }
 
-func cardSpine(d Design) bool { return d.Spine.Kind != SpineBoard }
+// onCard: the spine piece or its bands are cut from card.
+func onCard(d Design) bool { return d.Spine.Kind != SpineBoard || d.Finishing.Bands > 0 }
 
 func quartered(d Design) bool { return d.Covering.Kind == QuarterCovering }
 

@@ -7,12 +7,13 @@ type rounding struct {
 	up       func(Length) Length // spine piece, joint, corner cut
 	nearest  func(Length) Length // boards
 	covering func(Length) Length // up
+	down     func(Length) Length // endpaper, spine lining
 }
 
 func asIs(l Length) Length { return l }
 
 // exactly rounds nothing.
-var exactly = rounding{asIs, asIs, asIs}
+var exactly = rounding{asIs, asIs, asIs, asIs}
 
 // toCut rounds by purpose: spine piece and joint up and boards to the nearest
 // 0.5 mm or 1/32 in, covering up to 1 mm or 1/16 in (arithmetic.md).
@@ -25,6 +26,7 @@ func toCut(system measure.System) rounding {
 		up:       func(l Length) Length { return l.RoundUp(fine) },
 		nearest:  func(l Length) Length { return l.RoundNearest(fine) },
 		covering: func(l Length) Length { return l.RoundUp(coarse) },
+		down:     func(l Length) Length { return l.RoundDown(fine) },
 	}
 }
 
@@ -37,8 +39,7 @@ func computeCase(r Resolved, block Block, round rounding) Case {
 	c.SetBack, c.Closes = setBack(r, at, c.JointWidth)
 	c.BoardHeight = r.Board.Height.Or(round.nearest(boardHeight(r, block)))
 	c.BoardWidth = r.Board.Width.Or(round.nearest(boardWidth(r, block, c)))
-	c.CoveringWidth = round.covering(2*c.BoardWidth + 2*c.JointWidth + c.SpineWidth + 2*r.Covering.TurnIn)
-	c.CoveringHeight = round.covering(c.BoardHeight + 2*r.Covering.TurnIn)
+	coverCase(r, &c, round)
 	c.CornerCut = r.Covering.CornerCut.Or(round.up(autoCornerCut(r)))
 	return c
 }

@@ -124,13 +124,15 @@ const (
 
 // Mass is the finished book's weight in grams.
 type Mass struct {
-	Paper, Interleaf, Liner, Boards, SpinePiece, Covering, Adhesive, Thread float64
+	Paper, Interleaf, Liner, Endpapers, Mull, Tapes float64
+	Boards, SpinePiece, Covering, Adhesive, Thread  float64 // the covering with its sides
+	Finishing                                       float64
 }
 
 // Total sums the masses, grams.
 func (m Mass) Total() float64 {
-	return m.Paper + m.Interleaf + m.Liner + m.Boards + m.SpinePiece +
-		m.Covering + m.Adhesive + m.Thread
+	return m.Paper + m.Interleaf + m.Liner + m.Endpapers + m.Mull + m.Tapes + m.Boards +
+		m.SpinePiece + m.Covering + m.Adhesive + m.Thread + m.Finishing
 }
 
 // SheetUse is what one book takes from the shelf.

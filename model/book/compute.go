@@ -6,18 +6,32 @@ func Compute(r Resolved) Book {
 	r = r.tamed()
 	b := Book{Resolved: r}
 	b.Block = computeBlock(r)
-	b.Liner = computeLiner(r, b.Block)
-	b.Sewing = computeSewing(r, b.Block)
+	b.computeHeld(r)
 	b.Exact = computeCase(r, b.Block, exactly)
 	b.ToCut = computeCase(r, b.Block, toCut(r.CutIn))
 	b.Squares = computeSquares(r, b.Block, b.ToCut)
-	b.Casing = computeCasing(r, b.Block, b.ToCut, b.Squares)
+	b.Casing = computeCasing(r, b)
 	b.Closed = computeClosed(r, b.Block, b.ToCut, b.Squares)
 	b.Ranges = computeRanges(r, b)
 	b.Parts = computeParts(r, b)
 	b.Mass = computeMass(r, b)
 	b.Use = computeUse(r, b)
 	return b
+}
+
+// computeHeld is what holds the sections together and to their case.
+func (b *Book) computeHeld(r Resolved) {
+	round := toCut(r.CutIn)
+	if r.Structure == LinkStitched {
+		b.Endpaper = computeEndpaper(r, round)
+		b.Mull = computeMull(r, b.Block, round)
+	} else {
+		b.Liner = computeLiner(r, b.Block)
+	}
+	if r.Sewing.Method == LinkOnTapes {
+		b.Tapes = computeTapes(r, b.Block, round)
+	}
+	b.Sewing = computeSewing(r, b.Block, b.Tapes)
 }
 
 // tamed brings the counts that size slices into the table's range, so that a
@@ -27,6 +41,7 @@ func (r Resolved) tamed() Resolved {
 	r.Sections.Folios = min(max(r.Sections.Folios, 1), MaxFolios)
 	r.Sewing.Stations = min(max(r.Sewing.Stations, 2), MaxStations)
 	r.Sewing.Tapes = min(max(r.Sewing.Tapes, 0), MaxTapes)
+	r.Finishing.Bands = min(max(r.Finishing.Bands, 0), MaxBands)
 	r.Copies = max(r.Copies, 1)
 	return r
 }
@@ -37,4 +52,5 @@ const (
 	MaxFolios   = 12
 	MaxStations = 15
 	MaxTapes    = 6
+	MaxBands    = 7
 )

@@ -13,7 +13,7 @@ const cornerLeft = 1500 * measure.Micrometre
 // autoCornerCut is v = max(1.5·b, (b + q + 1.5 mm)/√2), perpendicular from the
 // board's corner to the cut.
 func autoCornerCut(r Resolved) Length {
-	b, q := r.Stock.Board.Thickness, r.Stock.Covering.Thickness
+	b, q := r.Stock.Board.Thickness, r.EdgeCovering().Thickness
 	return max(b.Times(1.5), (b + q + cornerLeft).Times(1/math.Sqrt2))
 }
 
@@ -39,30 +39,15 @@ func (b Book) CornerLegs() (width, height Length) {
 // TurnInSeen is how far the turn-in reaches over the board's inner face:
 // t − b − q.
 func (b Book) TurnInSeen() Length {
-	return b.Resolved.Covering.TurnIn - b.Resolved.Stock.Board.Thickness - b.Resolved.Stock.Covering.Thickness
-}
-
-// computeCasing is arithmetic.md, "Casing-in marks": the pasted leaf is placed
-// with the book closed.
-func computeCasing(r Resolved, block Block, cut Case, squares Squares) CasingIn {
-	c := CasingIn{
-		ForeEdge: block.Width - r.Page.Width + squares.ForeEdge - r.Liner.OverFore,
-		Head:     squares.Head - r.Liner.OverHead,
-		Tail:     squares.Tail - r.Liner.OverTail,
-	}
-	c.Grown = c.ForeEdge - r.Liner.PasteStretch
-	open := cut.SpineWidth + 2*cut.JointWidth
-	shut := block.SpineThickness + 2*cut.SetBack
-	c.ShiftIfOpen = (open - shut) / 2
-	return c
+	return b.Resolved.Covering.TurnIn - b.Resolved.Stock.Board.Thickness - b.Resolved.EdgeCovering().Thickness
 }
 
 // computeClosed is the finished book's outer size.
 func computeClosed(r Resolved, block Block, cut Case, squares Squares) Solid {
-	b, q := r.Stock.Board.Thickness, r.Stock.Covering.Thickness
+	edge, cloth := r.EdgeCovering().Thickness, r.Stock.Covering.Thickness
 	return Solid{
-		Width:     block.Width + squares.ForeEdge + r.SpineThickness() + q,
-		Height:    cut.BoardHeight + 2*q,
-		Thickness: block.SpineThickness + 2*b + 2*q,
+		Width:     block.Width + squares.ForeEdge + r.SpineThickness() + cloth,
+		Height:    cut.BoardHeight + 2*max(edge, cloth),
+		Thickness: block.SpineThickness + 2*r.Stock.Board.Thickness + 2*r.outside(),
 	}
 }

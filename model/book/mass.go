@@ -15,12 +15,26 @@ func computeMass(r Resolved, b Book) Mass {
 		SpinePiece: b.massOf(PartSpine),
 		Thread:     threadMass(r, b.Sewing),
 	}
-	width, height := b.CornerLegs()
-	corners := 4 * face{height, width}.area() / 2
-	covered := max(face{b.ToCut.CoveringHeight, b.ToCut.CoveringWidth}.area()-corners, 0)
-	m.Covering = covered * float64(r.Stock.Covering.Grammage)
-	m.Adhesive = adhesiveMass(r, covered+2*face{b.Liner.Height, b.Liner.PastedWidth}.area())
+	if r.Structure == LinkStitched {
+		leaf := face{b.Endpaper.LeafHeight, b.Endpaper.LeafWidth}
+		m.Endpapers = endpaperLeaves * leaf.area() * float64(r.Stock.Endpaper.Grammage)
+		m.Mull, m.Tapes = b.massOf(PartMull), b.massOf(PartTape)
+	}
+	for _, id := range []PartID{PartRibbon, PartElastic, PartLabel, PartBand} {
+		m.Finishing += b.massOf(id)
+	}
+	cloth, sides := b.covered()
+	m.Covering = cloth*float64(r.Stock.Covering.Grammage) + sides*float64(r.Stock.Side.Grammage)
+	m.Adhesive = adhesiveMass(r, cloth+sides+b.pasted())
 	return m
+}
+
+// pasted is what is glued or pasted besides the covering, in square metres: the
+// leaves on the boards, and the endpapers' tips and the lining of a linked
+// block.
+func (b Book) pasted() float64 {
+	width, height := b.PastedLeaf()
+	return 2*face{height, width}.area() + b.Endpaper.tipped() + face{b.Mull.Height, b.Mull.Width}.area()
 }
 
 func (b Book) massOf(id PartID) float64 {

@@ -10,12 +10,32 @@ func computeParts(r Resolved, b Book) []Part {
 		parts = append(parts, piece(PartInterleaf, r.Stock.Interleaf, guards, folioSize(r), false))
 	}
 	cut := b.ToCut
-	return append(parts,
-		piece(PartLiner, r.Stock.Liner, 1, face{b.Liner.CutHeight, b.Liner.CutWidth}, r.Liner.Turned),
+	parts = append(parts, heldParts(r, b)...)
+	parts = append(parts,
 		piece(PartBoard, r.Stock.Board, 2, face{cut.BoardHeight, cut.BoardWidth}, r.Board.Turned),
 		piece(PartSpine, r.spineStock(), 1, face{cut.BoardHeight, cut.SpineWidth}, false),
 		piece(PartCovering, r.Stock.Covering, 1, face{cut.CoveringHeight, cut.CoveringWidth}, r.Covering.Turned),
 	)
+	if r.Covering.Kind == QuarterCovering {
+		parts = append(parts, piece(PartSide, r.Stock.Side, 2, face{cut.SideHeight, cut.SideWidth}, false))
+	}
+	return append(parts, finishingParts(r, b)...)
+}
+
+// heldParts are what holds the block in its case: a liner, or endpapers, tapes
+// and a lining.
+func heldParts(r Resolved, b Book) []Part {
+	if r.Structure != LinkStitched {
+		return []Part{piece(PartLiner, r.Stock.Liner, 1, face{b.Liner.CutHeight, b.Liner.CutWidth}, r.Liner.Turned)}
+	}
+	parts := []Part{piece(PartEndpaper, r.Stock.Endpaper, b.Endpaper.Count, face{b.Endpaper.Height, b.Endpaper.Width}, r.Endpaper.Turned)}
+	if tapes := len(b.Tapes.At); tapes > 0 {
+		parts = append(parts, piece(PartTape, r.Stock.Tape, tapes, face{b.Tapes.Width, b.Tapes.Length}, false))
+	}
+	if b.Mull.Height > 0 {
+		parts = append(parts, piece(PartMull, r.Stock.Mull, 1, face{b.Mull.Height, b.Mull.Width}, false))
+	}
+	return parts
 }
 
 // face is the size of a piece, height along the spine.
@@ -36,18 +56,19 @@ func piece(id PartID, m stock.Material, count int, size face, turned bool) Part 
 	return Part{
 		ID: id, Stock: m.Name, Count: count,
 		Height: size.height, Width: size.width,
-		Grain: grainRun(m.Grain, turned),
+		Grain: grainRun(m, turned),
 		Mass:  float64(count) * size.area() * float64(m.Grammage),
 	}
 }
 
 // grainRun is where the grain of a piece lies: a sheet with grain always has
-// one orientation that puts it along the height, unless the piece is turned.
-func grainRun(grain stock.Grain, turned bool) GrainRun {
+// one orientation that puts it along the height, unless the piece is turned. A
+// woven strip has none to mind.
+func grainRun(m stock.Material, turned bool) GrainRun {
 	switch {
-	case grain == stock.None:
+	case m.Grain == stock.None || m.Kind.ByLength():
 		return NoGrain
-	case grain == stock.Untested:
+	case m.Grain == stock.Untested:
 		return Untested
 	case turned:
 		return AlongWidth
@@ -64,4 +85,12 @@ func (r Resolved) spineStock() stock.Material {
 	card := r.Stock.Card
 	thicken(&card, Typed(r.SpineThickness()))
 	return card
+}
+
+// pastedStock is the paper of the leaves that are pasted on the boards.
+func (r Resolved) pastedStock() stock.Material {
+	if r.Structure == LinkStitched {
+		return r.Stock.Endpaper
+	}
+	return r.Stock.Liner
 }

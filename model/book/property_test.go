@@ -20,6 +20,12 @@ func TestLinerIdentity(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		b := booktest.Books().Draw(t, "book")
 		r, l := b.Resolved, b.Liner
+		if r.Structure != book.PleatedLiner {
+			if l.Width != 0 || l.Valleys != nil {
+				t.Fatalf("%s has a liner: %+v", r.Structure, l)
+			}
+			return
+		}
 		last := l.Valleys[len(l.Valleys)-1]
 		if got := last + l.Spacing/2 + r.Page.Width + r.Liner.OverFore; apart(got, l.Width) > 1 {
 			t.Fatalf("last valley leads to %d, liner is %d", got, l.Width)
@@ -33,17 +39,27 @@ func TestLinerIdentity(t *testing.T) {
 }
 
 // Identity: covering − boards − joints − spine = 2 turn-ins, exactly where
-// nothing is rounded; a covering to cut is larger by less than its step.
+// nothing is rounded; a covering to cut is larger by less than its step. Of a
+// quarter covering, two sides and the spine cloth make the same less the laps of
+// one over the other.
 func TestCoveringIdentity(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		b := booktest.Books().Draw(t, "book")
 		rest := func(c book.Case) book.Length {
-			return c.CoveringWidth - 2*c.BoardWidth - 2*c.JointWidth - c.SpineWidth - 2*b.Resolved.Covering.TurnIn
+			wide := c.CoveringWidth
+			if b.Resolved.Covering.Kind == book.QuarterCovering {
+				wide += 2*c.SideWidth - 2*b.Resolved.Covering.SideLap
+			}
+			return wide - 2*c.BoardWidth - 2*c.JointWidth - c.SpineWidth - 2*b.Resolved.Covering.TurnIn
 		}
 		if rest(b.Exact) != 0 {
 			t.Fatalf("exact: %d nm left", rest(b.Exact))
 		}
-		if over := rest(b.ToCut); over < 0 || over >= measure.Inches(1.0/16) {
+		pieces := book.Length(1)
+		if b.Resolved.Covering.Kind == book.QuarterCovering {
+			pieces = 3
+		}
+		if over := rest(b.ToCut); over < 0 || over >= pieces*measure.Inches(1.0/16) {
 			t.Fatalf("to cut: %d nm left", over)
 		}
 	})
@@ -96,6 +112,8 @@ func TestGrainSurvives(t *testing.T) {
 		turned := map[book.PartID]bool{
 			book.PartFolio: d.Paper.Turned, book.PartLiner: d.Liner.Turned,
 			book.PartBoard: d.Board.Turned, book.PartCovering: d.Covering.Turned,
+			book.PartEndpaper: d.Endpaper.Turned,
+			book.PartBand:     true, // a strip is cut along the grain, and lies across the back
 		}
 		for _, p := range b.Parts {
 			known := p.Grain == book.AlongHeight || p.Grain == book.AlongWidth
@@ -111,7 +129,7 @@ func TestPartsAndMassAreReal(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		b := booktest.Books().Draw(t, "book")
 		for _, p := range b.Parts {
-			if p.Count < 1 || p.Height <= 0 || p.Stock == "" {
+			if p.Count < 1 || p.Height <= 0 || p.Width <= 0 || p.Stock == "" {
 				t.Fatalf("%+v", p)
 			}
 		}

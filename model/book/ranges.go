@@ -41,8 +41,8 @@ func computeRanges(r Resolved, b Book) Ranges {
 	return Ranges{SpineThickness: spine, SquareForeEdge: squareRange(r, b, spine)}
 }
 
-// spineRange varies the paper's and the liner's caliper (each one cause for
-// all its leaves) and what is left of the thread.
+// spineRange varies the caliper of the paper and of what lies at the spine (each
+// one cause for all its leaves) and what is left of the thread.
 func spineRange(r Resolved, block Block) Range {
 	nominal := block.SpineThickness
 	var s spread
@@ -58,8 +58,10 @@ func spineRange(r Resolved, block Block) Range {
 		paper := (n * block.SectionThickness).Times(caliperShare)
 		s.add(nominal, nominal-paper, nominal+paper)
 	}
-	liner := linerLayers(r, !fore).Times(caliperShare)
-	s.add(nominal, nominal-liner, nominal+liner)
+	for _, layers := range atTheSpine(r, !fore) {
+		off := layers.Times(caliperShare)
+		s.add(nominal, nominal-off, nominal+off)
+	}
 	thread := func(crush float64) Length {
 		return nominal + (n * r.ThreadDiameter()).Times(crush-r.Sewing.Crush)
 	}
@@ -67,17 +69,17 @@ func spineRange(r Resolved, block Block) Range {
 	return s.about(nominal)
 }
 
-// linerLayers is the liner's thickness at the spine: the folds of the pleats,
-// and the two pasted leaves where they are estimated too.
-func linerLayers(r Resolved, pasted bool) Length {
-	var layers Length
-	if pasted {
-		layers = 2
+// atTheSpine is the thickness of each other material at the spine: what is
+// folded in, and the end leaves where they are estimated too. A liner is both.
+func atTheSpine(r Resolved, estimated bool) []Length {
+	var ends Length
+	if estimated {
+		ends = endLeaves(r)
 	}
-	if r.Liner.PleatDepth > 0 {
-		layers += 2 * Length(r.Sections.Count-1)
+	if r.Structure == LinkStitched {
+		return []Length{ends, foldedIn(r)}
 	}
-	return layers * r.Stock.Liner.Thickness
+	return []Length{ends + foldedIn(r)}
 }
 
 // squareRange varies board, fold, joint, groove and spine thickness about the

@@ -131,7 +131,7 @@ func (t telling) cornerCut() string {
 		key = "reason.cornerByBoard"
 	}
 	exact := autoCornerCut(t.r)
-	return say(key, "board", t.of(board), "cloth", t.of(t.r.Stock.Covering.Thickness), "left", t.of(cornerLeft)) +
+	return say(key, "board", t.of(board), "cloth", t.of(t.r.EdgeCovering().Thickness), "left", t.of(cornerLeft)) +
 		t.rounded(exact, toCut(t.r.CutIn).up(exact), "reason.roundedUp")
 }
 
@@ -164,12 +164,15 @@ func (t telling) spineThickness() string {
 		return t.places(at)
 	}
 	thread := (Length(t.r.Sections.Count) * t.r.ThreadDiameter()).Times(t.r.Sewing.Crush)
-	pleats := t.b.Block.EstimatedSpine - t.b.Block.ForeEdgeThickness - thread
+	folded := foldedIn(t.r)
 	key := "reason.spinePlain"
-	if pleats > 0 {
+	switch {
+	case t.r.Structure == LinkStitched:
+		key = "reason.spineLined"
+	case folded > 0:
 		key = "reason.spinePleated"
 	}
-	return say(key, "fore", t.of(t.b.Block.ForeEdgeThickness), "pleats", t.of(pleats), "thread", t.of(thread)) +
+	return say(key, "fore", t.of(t.b.Block.ForeEdgeThickness), "folded", t.of(folded), "thread", t.of(thread)) +
 		t.equals(t.b.Block.EstimatedSpine)
 }
 
@@ -177,8 +180,12 @@ func (t telling) foreEdge() string {
 	if at := t.r.Measured.ForeEdgeAt; at.Greatest().IsTyped() {
 		return t.places(at)
 	}
-	return say("reason.foreEdge", "count", strconv.Itoa(t.r.Sections.Count), "section", t.of(t.b.Block.SectionThickness),
-		"liner", t.of(t.r.Stock.Liner.Thickness)) + t.equals(t.b.Block.EstimatedForeEdge)
+	key := "reason.foreEdge"
+	if t.r.Structure == LinkStitched {
+		key = "reason.foreEdgeLinked"
+	}
+	return say(key, "count", strconv.Itoa(t.r.Sections.Count), "section", t.of(t.b.Block.SectionThickness),
+		"leaf", t.of(t.r.pastedStock().Thickness)) + t.equals(t.b.Block.EstimatedForeEdge)
 }
 
 func (t telling) blockWidth() string {

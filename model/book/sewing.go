@@ -25,11 +25,18 @@ func (r Resolved) ThreadDiameter() Length {
 	return r.Sewing.Thread.Or(usualThread(r.Sewing.Method))
 }
 
-func computeSewing(r Resolved, block Block) SewingPlan {
+func computeSewing(r Resolved, block Block, tapes TapePlan) SewingPlan {
 	p := SewingPlan{ThreadDiameter: r.ThreadDiameter()}
-	if r.Sewing.Method == Machine {
+	switch r.Sewing.Method {
+	case Machine:
 		machineSeam(r, block, &p)
-	} else {
+	case LinkOnTapes:
+		p.Stations = tapeStations(r, block, tapes)
+		p.ThreadPerBook = linkThread(r, block)
+	case Link:
+		p.Stations = stations(r, block.Height)
+		p.ThreadPerBook = linkThread(r, block)
+	default:
 		p.Stations = stations(r, block.Height)
 		p.ThreadPerBook = Length(r.Sections.Count) * (2*block.Height + pamphletTails)
 	}

@@ -13,13 +13,13 @@ import (
 // schema follow.
 var table = sync.OnceValue(func() []Param {
 	return slices.Concat(structureRows(), blockRows(), sewingRows(), tapeRows(), linerRows(), endpaperRows(), mullRows(),
-		boardRows(), spineRows(), coveringRows(), quarterRows(), bookRows())
+		boardRows(), spineRows(), coveringRows(), quarterRows(), finishingRows(), bookRows())
 })
 
 // structureRows stand first: other decisions follow the structure, and a file's
 // entries are taken in the order of the table.
 func structureRows() []Param {
-	p := word("structure", func(d *Decisions) *Structure { return &d.Design.Structure }, PleatedLiner)
+	p := word("structure", func(d *Decisions) *Structure { return &d.Design.Structure }, PleatedLiner, LinkStitched)
 	set := p.set
 	p.set = func(d *Decisions, v Value) {
 		set(d, v)
@@ -183,7 +183,7 @@ func spineRows() []Param {
 			within(2, 25).steps(0.5, 1.0/32).on(PartJoint),
 		size("joint.setBack", func(d *Decisions) *Length { return &d.Design.Joint.SetBack }).
 			from(5, 7.0/32).within(2, 12).steps(0.5, 1.0/32).on(PartJoint),
-		material("spine", stock.Card, func(d *Decisions) *string { return &d.Design.Spine.Material }, "Withy card 0.4").when(cardSpine),
+		material("spine", stock.Card, func(d *Decisions) *string { return &d.Design.Spine.Material }, "Withy card 0.4").when(onCard),
 		autoSize("spine.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Spine.Thickness },
 			func(b *Book) Length { return b.Resolved.autoSpineThickness() }).stack().within(0.1, 6).steps(0.1, 1.0/64),
 		ease("spine.ease", func(d *Decisions) *Length { return &d.Design.Spine.Ease }),
@@ -204,7 +204,7 @@ func coveringRows() []Param {
 		size("covering.turnIn", func(d *Decisions) *Length { return &d.Design.Covering.TurnIn }).from(18, 0.75).within(8, 50).steps(1, 1.0/16),
 		autoSize("covering.cornerCut", func(d *Decisions) *Choice[Length] { return &d.Design.Covering.CornerCut },
 			func(b *Book) Length { return toCut(b.Resolved.CutIn).up(autoCornerCut(b.Resolved)) }).within(1, 20).steps(0.5, 1.0/32),
-		word("covering.kind", func(d *Decisions) *CoveringKind { return &d.Design.Covering.Kind }, FullCovering),
+		word("covering.kind", func(d *Decisions) *CoveringKind { return &d.Design.Covering.Kind }, FullCovering, QuarterCovering),
 		autoSize("covering.thickness", func(d *Decisions) *Choice[Length] { return &d.Design.Covering.Thickness },
 			func(b *Book) Length { return b.Resolved.OnShelf.Covering.Thickness }).stack().within(0.10, 1.50).steps(0.05, 1.0/64),
 		yesNo("covering.turned", func(d *Decisions) *bool { return &d.Design.Covering.Turned }),

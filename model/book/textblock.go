@@ -45,20 +45,36 @@ func guardsPerSection(r Resolved) int {
 	return 0
 }
 
-// estimateForeEdge is T_f = n·τ + 2·g.
+// estimateForeEdge is T_f: the sections and the end leaves.
 func estimateForeEdge(r Resolved, section Length) Length {
-	return Length(r.Sections.Count)*section + 2*r.Stock.Liner.Thickness
+	return Length(r.Sections.Count)*section + endLeaves(r)
 }
 
-// spineExcess is T_s − T_f = 2·(n − 1)·g where there are pleats, and n·θ·φ.
-// One thread a section: Cockerell, Bookbinding, ch. VIII.
-func spineExcess(r Resolved, crush float64) Length {
-	n := Length(r.Sections.Count)
-	excess := (n * r.ThreadDiameter()).Times(crush)
-	if r.Liner.PleatDepth > 0 {
-		excess += 2 * (n - 1) * r.Stock.Liner.Thickness
+// endLeaves is what lies between the boards besides the sections: 2·g of a
+// liner, 4·g_e of two endpapers.
+func endLeaves(r Resolved) Length {
+	if r.Structure == LinkStitched {
+		return endpaperLeaves * r.Stock.Endpaper.Thickness
 	}
-	return excess
+	return 2 * r.Stock.Liner.Thickness
+}
+
+// spineExcess is T_s − T_f = n·θ·φ and what is folded in at the spine. One
+// thread a section: Cockerell, Bookbinding, ch. VIII.
+func spineExcess(r Resolved, crush float64) Length {
+	return (Length(r.Sections.Count) * r.ThreadDiameter()).Times(crush) + foldedIn(r)
+}
+
+// foldedIn is 2·(n − 1)·g where a liner has pleats, or the linings of a linked
+// block's back.
+func foldedIn(r Resolved) Length {
+	switch {
+	case r.Structure == LinkStitched:
+		return linings(r)
+	case r.Liner.PleatDepth > 0:
+		return 2 * Length(r.Sections.Count-1) * r.Stock.Liner.Thickness
+	}
+	return 0
 }
 
 // creep is how far the innermost folio stands out: (f − 1)·u with a sharp

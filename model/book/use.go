@@ -53,10 +53,26 @@ func (r Resolved) materialOf(id PartID) (stock.Material, bool) {
 		return r.Stock.Interleaf, false
 	case PartLiner:
 		return r.Stock.Liner, r.Liner.Turned
+	case PartEndpaper:
+		return r.Stock.Endpaper, r.Endpaper.Turned
+	case PartTape:
+		return r.Stock.Tape, false
+	case PartMull:
+		return r.Stock.Mull, false
 	case PartBoard:
 		return r.Stock.Board, r.Board.Turned
 	case PartCovering:
 		return r.Stock.Covering, r.Covering.Turned
+	case PartSide:
+		return r.Stock.Side, false
+	case PartRibbon:
+		return r.Stock.Ribbon, false
+	case PartElastic:
+		return r.Stock.Elastic, false
+	case PartLabel:
+		return r.pastedStock(), false
+	case PartBand:
+		return r.Stock.Card, true
 	}
 	return r.spineStock(), false
 }
@@ -72,6 +88,9 @@ func (b Book) Fits(p Part) bool {
 // unitsOf is how many sheets, or metres of roll, a part takes; false where it
 // does not fit.
 func unitsOf(r Resolved, m stock.Material, p Part, turned bool) (float64, bool) {
+	if m.Kind.ByLength() {
+		return stripMetres(m, p)
+	}
 	if m.RollWidth > 0 {
 		return rollMetres(m, p, turned)
 	}
@@ -93,4 +112,10 @@ func rollMetres(m stock.Material, p Part, turned bool) (float64, bool) {
 	}
 	side := int64(m.RollWidth / across)
 	return float64(p.Count) * along.MM() / 1000 / float64(side), true
+}
+
+// stripMetres takes a strip that is bought by its length, in its own width.
+func stripMetres(m stock.Material, p Part) (float64, bool) {
+	long, wide := max(p.Height, p.Width), min(p.Height, p.Width)
+	return float64(p.Count) * long.MM() / 1000, wide <= m.RollWidth
 }

@@ -41,7 +41,7 @@ func coverTurnIn(b book.Book, f Finding) []Remedy {
 	longer, wider := turnInUnder+around, remedy("wider-leaf")
 	for _, s := range sides(b) {
 		longer = max(longer, s.margin+turnInUnder+around)
-		if s.margin > seen-turnInUnder {
+		if s.overhang != "" && s.margin > seen-turnInUnder {
 			wider.Set = append(wider.Set, atMost(b, s.overhang, s.over+s.margin-usualMargin))
 		}
 	}
@@ -50,6 +50,9 @@ func coverTurnIn(b book.Book, f Finding) []Remedy {
 
 // linerShort: w + 2d < T_s/n, the liner is shorter than the back it goes round.
 func linerShort(b book.Book) []Finding {
+	if b.Resolved.Structure != book.PleatedLiner {
+		return nil
+	}
 	each := b.Block.SpineThickness / book.Length(b.Resolved.Sections.Count)
 	room := b.Liner.Spacing + 2*b.Resolved.Liner.PleatDepth
 	return one(Finding{
@@ -78,7 +81,7 @@ func leafOverEdge(b book.Book) []Finding {
 	var found []Finding
 	for _, s := range sides(b) {
 		found = append(found, one(Finding{
-			Level: under(s.standing, leafMargin, 0), Part: book.PartLiner, Key: s.overhang,
+			Level: under(s.standing, leafMargin, 0), Part: b.Resolved.PastedPart(), Key: s.leaf(),
 			Found: length(s.standing), Limit: length(leafMargin), Blanks: s.blanks(),
 		})...)
 	}
@@ -89,8 +92,11 @@ func leafOverEdge(b book.Book) []Finding {
 // square where nothing does.
 func narrowerLeaf(b book.Book, f Finding) []Remedy {
 	for _, s := range sides(b) {
-		if s.overhang != f.Key {
+		if s.leaf() != f.Key {
 			continue
+		}
+		if s.overhang == "" {
+			return squareBack(b, s)
 		}
 		narrower := remedy("narrower-leaf", atMost(b, s.overhang, s.over-(leafMargin-s.standing)))
 		wider := squareBack(b, s)
@@ -114,7 +120,7 @@ func cornerNear(b book.Book) []Finding {
 
 // cornerFar: too much covering is left, and makes a lump.
 func cornerFar(b book.Book) []Finding {
-	v, board, q := b.ToCut.CornerCut, b.Resolved.Stock.Board.Thickness, b.Resolved.Stock.Covering.Thickness
+	v, board, q := b.ToCut.CornerCut, b.Resolved.Stock.Board.Thickness, b.Resolved.EdgeCovering().Thickness
 	most := board.Times(cornerBoards) + cornerCoverings*q + cornerLump
 	return one(Finding{
 		Level: when(v > most, Check), Part: book.PartCovering, Key: "covering.cornerCut",
@@ -123,7 +129,7 @@ func cornerFar(b book.Book) []Finding {
 }
 
 func boardAndCovering(b book.Book) book.Length {
-	return b.Resolved.Stock.Board.Thickness + b.Resolved.Stock.Covering.Thickness
+	return b.Resolved.Stock.Board.Thickness + b.Resolved.EdgeCovering().Thickness
 }
 
 func cornerBack(_ book.Book, f Finding) []Remedy {

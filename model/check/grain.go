@@ -30,8 +30,14 @@ func grainBoard(b book.Book) []Finding {
 	return wrongGrain(b, book.PartBoard, "board.turned", Stop)
 }
 
+// grainLiner is on what is pasted on the boards: a liner or endpapers.
 func grainLiner(b book.Book) []Finding {
-	return wrongGrain(b, book.PartLiner, "liner.turned", Stop)
+	found := wrongGrain(b, book.PartLiner, "liner.turned", Stop)
+	for _, f := range wrongGrain(b, book.PartEndpaper, "endpaper.turned", Stop) {
+		f.saying = "endpaper"
+		found = append(found, f)
+	}
+	return found
 }
 
 func grainCovering(b book.Book) []Finding {

@@ -28,6 +28,19 @@ func deckled(settings ...string) []string {
 		"paper.deckle", "top-bottom"), settings...)
 }
 
+// link is the usual book with a link-stitched block.
+func link(settings ...string) []string { return append(set("structure", "link-stitched"), settings...) }
+
+// tapes is the same on tapes.
+func tapes(settings ...string) []string {
+	return append(link("sewing.method", "link-on-tapes"), settings...)
+}
+
+// quarter is the usual book in a quarter covering.
+func quarter(settings ...string) []string {
+	return append(set("covering.kind", "quarter"), settings...)
+}
+
 // Every rule at its limit, one step of the parameter either side. The limits
 // are the rows of the list of checks; sizes that follow from several
 // parameters are worked beside the row, for the usual book: 6 sections of 4
@@ -247,6 +260,68 @@ var steps = []step{
 	{"long-lever", "page.width", set("page.height", "200 mm", "page.width", "270 mm", "sections.count", "12"), ""},
 	{"long-lever", "page.width", set("page.height", "200 mm", "page.width", "271 mm", "sections.count", "12"), Check},
 	{"long-lever", "page.width", set("page.height", "200 mm", "page.width", "271 mm", "sections.count", "2"), ""},
+	// A link-stitched block: g_e = 0.15, θ = 0.5, lining 0.16, so that
+	// T_f = 6·8·c + 0.6 = 11.16 and T_s = T_f + 6·0.3 + 0.32 = 13.28.
+	{"material-unknown", "endpaper", link("endpaper", "Nowhere 1"), Stop},
+	{"material-unknown", "endpaper", set("endpaper", "Nowhere 1"), ""},
+	{"material-unknown", "liner", link("liner", "Nowhere 1"), ""},
+	{"material-unknown", "mull", link("mull", "Nowhere 1"), Stop},
+	{"material-unknown", "sewing.tape", tapes("sewing.tape", "Nowhere 1"), Stop},
+	{"material-unknown", "sewing.tape", link("sewing.tape", "Nowhere 1"), ""},
+	{"material-unknown", "covering.side", quarter("covering.side", "Nowhere 1"), Stop},
+	{"material-unknown", "covering.side", set("covering.side", "Nowhere 1"), ""},
+	{"material-unknown", "ribbon", set("ribbon.width", "6 mm", "ribbon", "Nowhere 1"), Stop},
+	{"material-unknown", "ribbon", set("ribbon", "Nowhere 1"), ""},
+	{"grain-liner", "endpaper.turned", link("endpaper.turned", "yes"), Stop},
+	{"grain-liner", "endpaper.turned", link("endpaper.turned", "no"), ""},
+	{"grain-liner", "endpaper.turned", set("endpaper.turned", "yes"), ""},
+	{"grain-liner", "liner.turned", link("liner.turned", "yes"), ""},
+	{"grain-unknown", "endpaper.grain", link("endpaper.grain", "untested"), Check},
+	{"grain-unknown", "liner.grain", link("liner.grain", "untested"), ""},
+	// (2.12 + 48·c + 0.6) / (48·c + 0.6): the back is flat here too.
+	{"swell-high", "sewing.threadDiameter", link("paper.thickness", "0.12 mm"), ""},    // 1.333
+	{"swell-high", "sewing.threadDiameter", link("paper.thickness", "0.11 mm"), Check}, // 1.361
+	{"swell-high", "sewing.threadDiameter", link("paper.thickness", "0.08 mm"), Check}, // 1.477
+	{"swell-high", "sewing.threadDiameter", link("paper.thickness", "0.07 mm"), Stop},  // 1.535
+	// 1.3 × 2.12 = 2.756 of room for 48 leaves.
+	{"block-hungry", "owner.addedPerLeaf", link("owner.addedPerLeaf", "0.05 mm"), ""},    // 2.4
+	{"block-hungry", "owner.addedPerLeaf", link("owner.addedPerLeaf", "0.06 mm"), Check}, // 2.88
+	{"thread-thin", "sewing.threadDiameter", link("paper.thickness", "0.31 mm", "sewing.threadDiameter", "0.30 mm"), Check},
+	{"stitch-short", "sewing.stitch", link("sewing.stitch", "3 mm"), ""},
+	{"seam-ends", "sewing.freeEnds", link("sewing.freeEnds", "10 mm"), ""},
+	{"station-edge", "sewing.endStation", link("sewing.endStation", "8 mm"), ""},
+	{"station-edge", "sewing.endStation", link("sewing.endStation", "7 mm"), Stop},
+	{"station-edge", "sewing.endStation", tapes("sewing.endStation", "7 mm"), Stop},
+	{"station-far", "sewing.endStation", link("sewing.endStation", "20 mm"), ""}, // the kettle holds it
+	{"station-far", "sewing.stations", link("sewing.endStation", "15 mm", "sewing.stations", "4"), ""},
+	{"station-far", "sewing.stations", link("sewing.endStation", "15 mm", "sewing.stations", "4", "page.height", "211 mm"), Check},
+	// Kettle to the first tape's edge: (H − 24)/3 − 6.
+	{"station-far", "sewing.tapes", tapes("page.height", "222 mm"), ""},    // 60
+	{"station-far", "sewing.tapes", tapes("page.height", "223 mm"), Check}, // 60.3
+	{"station-far", "sewing.tapes", tapes("sewing.tapes", "0"), Check},
+	{"station-few", "sewing.stations", link("sewing.stations", "3", "page.height", "181 mm"), ""},
+	{"template-flip", "sewing.stations", link(), Note},
+	{"template-flip", "sewing.tapes", tapes(), Note},
+	{"liner-short", "liner.valleySpacing", link("liner.pleatDepth", "0 mm", "liner.valleySpacing", "0 mm"), ""},
+	{"leaf-over-edge", "square.head", link("square.head", "1 mm"), ""},
+	{"leaf-over-edge", "square.head", link("square.head", "0.5 mm"), Check},
+	{"leaf-over-edge", "liner.overhangHead", link("liner.overhangHead", "5 mm"), ""}, // an endpaper has none
+	// At the fore edge s_f + 1.037 less the 1 mm that it grows; s_f = B + k − 151.037,
+	// with k = 5.044 of e = (16 − 13.28)/2 = 1.36 and a joint of 9.
+	{"leaf-over-edge", "square.foreEdge", link("board.width", "147 mm"), ""},      // 1.03
+	{"leaf-over-edge", "square.foreEdge", link("board.width", "146.5 mm"), Check}, // 0.53
+	{"leaf-over-edge", "square.foreEdge", link("board.width", "145.5 mm"), Stop},
+	// The margin at the fore edge, 4.03, against t − 5.95 and t − 2.95.
+	{"turn-in-bare", "covering.turnIn", link("covering.turnIn", "10 mm"), ""},
+	{"turn-in-bare", "covering.turnIn", link("covering.turnIn", "9 mm"), Check},
+
+	// Sides of 0.14: v·√2 against 3.64 and 2.64, v = 2.574 and 1.867.
+	{"corner-near", "covering.cornerCut", quarter("covering.cornerCut", "3 mm"), ""},
+	{"corner-near", "covering.cornerCut", quarter("covering.cornerCut", "2 mm"), Check},
+	{"corner-near", "covering.cornerCut", quarter("covering.cornerCut", "1.5 mm"), Stop},
+	{"covering-untested", "covering.side", quarter("covering.side", "Slackwater"), Check},
+	{"covering-untested", "covering.side", quarter(), ""},
+	{"covering-untested", "covering.side", set("covering.side", "Slackwater"), ""},
 
 	{"square-format", "page.width", set("page.height", "100 mm", "page.width", "97 mm"), Note},
 	{"square-format", "page.width", set("page.height", "100 mm", "page.width", "96 mm"), ""},

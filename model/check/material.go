@@ -10,7 +10,6 @@ import (
 
 // use is one material of a book: where it is chosen and where it is seen.
 type use struct {
-	kind   stock.Kind
 	key    string // of the material itself
 	grain  string // of its grain, the material's own where that has no key
 	part   book.PartID
@@ -18,21 +17,20 @@ type use struct {
 	onHand stock.Material // what the book is reckoned with
 }
 
-// uses lists the materials that a book really takes.
+// uses lists the materials that a book really takes: those whose parameters
+// apply to it.
 func uses(b book.Book) []use {
-	r := b.Resolved
-	all := []use{
-		{stock.Paper, "paper", "paper.grain", book.PartFolio, r.Paper.Material, r.Stock.Paper},
-		{stock.Liner, "liner", "liner.grain", book.PartLiner, r.Liner.Material, r.Stock.Liner},
-		{stock.Board, "board", "board.grain", book.PartBoard, r.Board.Material, r.Stock.Board},
-		{stock.Covering, "covering", "covering.grain", book.PartCovering, r.Covering.Material, r.Stock.Covering},
-		{stock.Adhesive, "adhesive", "adhesive", book.PartCovering, r.Adhesive, r.Stock.Adhesive},
-	}
-	if r.Interleaf.Mode != book.GuardNone {
-		all = append(all, use{stock.Interleaf, "interleaf", "interleaf", book.PartInterleaf, r.Interleaf.Material, r.Stock.Interleaf})
-	}
-	if r.Spine.Kind != book.SpineBoard {
-		all = append(all, use{stock.Card, "spine", "spine", book.PartSpine, r.Spine.Material, r.Stock.Card})
+	decided := book.Decisions{Design: b.Resolved.Design}
+	var all []use
+	for _, p := range book.Params() {
+		if p.Kind != book.KindMaterial || !p.Applies(decided.Design) {
+			continue
+		}
+		u := use{p.Key, p.Key, p.Part, p.Get(decided).Word, b.Resolved.Stock.Of(p.Key)}
+		if _, own := book.Lookup(p.Key + ".grain"); own {
+			u.grain = p.Key + ".grain"
+		}
+		all = append(all, u)
 	}
 	return all
 }
@@ -47,7 +45,7 @@ func materialUnknown(b book.Book) []Finding {
 		}
 		f := Finding{
 			Level: Stop, Part: u.part, Key: u.key, Found: count(0), Limit: count(1),
-			Blanks: map[string]any{"name": u.named, "other": u.onHand.Name, "piece": pieceName(u.kind)},
+			Blanks: map[string]any{"name": u.named, "other": u.onHand.Name, "piece": pieceName(u.key)},
 		}
 		if u.onHand.Name == u.named {
 			f.saying = "bare" // the shelf has nothing of the kind
@@ -57,7 +55,7 @@ func materialUnknown(b book.Book) []Finding {
 	return found
 }
 
-func pieceName(kind stock.Kind) string { return words.Say("finding.piece." + string(kind)) }
+func pieceName(key string) string { return words.Say("finding.piece." + key) }
 
 // takeFromShelf takes what the book is reckoned with.
 func takeFromShelf(b book.Book, f Finding) []Remedy {
@@ -96,12 +94,26 @@ func turnedKey(id book.PartID) string {
 		return "paper.turned"
 	case book.PartLiner:
 		return "liner.turned"
+	case book.PartEndpaper:
+		return "endpaper.turned"
+	case book.PartTape:
+		return "sewing.tapeWidth"
+	case book.PartMull:
+		return "mull"
 	case book.PartBoard:
 		return "board.turned"
 	case book.PartCovering:
 		return "covering.turned"
+	case book.PartSide:
+		return "covering.side"
 	case book.PartInterleaf:
 		return "interleaf"
+	case book.PartRibbon:
+		return "ribbon.width"
+	case book.PartElastic:
+		return "elastic.width"
+	case book.PartLabel:
+		return "label.width"
 	}
 	return "spine"
 }
@@ -113,7 +125,7 @@ func grainUnknown(b book.Book) []Finding {
 		if u.onHand.Grain == stock.Untested {
 			found = append(found, Finding{
 				Level: Check, Part: u.part, Key: u.grain, Found: count(0), Limit: count(1),
-				Blanks: map[string]any{"piece": pieceName(u.kind), "name": u.onHand.Name},
+				Blanks: map[string]any{"piece": pieceName(u.key), "name": u.onHand.Name},
 			})
 		}
 	}
@@ -123,9 +135,13 @@ func grainUnknown(b book.Book) []Finding {
 // coveringUntested: adhesive strikes through an unbacked cloth, unless a scrap
 // has shown that it does not.
 func coveringUntested(b book.Book) []Finding {
-	c := b.Resolved.Stock.Covering
-	return one(Finding{
-		Level: when(!c.Backed && !c.GlueTested, Check), Part: book.PartCovering, Key: "covering",
-		Found: count(0), Limit: count(1), Blanks: map[string]any{"name": c.Name},
-	})
+	var found []Finding
+	for _, u := range uses(b) {
+		c := u.onHand
+		found = append(found, one(Finding{
+			Level: when(c.Kind == stock.Covering && !c.Backed && !c.GlueTested, Check), Part: u.part, Key: u.key,
+			Found: count(0), Limit: count(1), Blanks: map[string]any{"name": c.Name},
+		})...)
+	}
+	return found
 }

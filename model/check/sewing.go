@@ -17,9 +17,11 @@ func thickerThread(b book.Book, _ Finding) []Remedy {
 
 func byMachine(b book.Book) bool { return b.Resolved.Sewing.Method == book.Machine }
 
-func byHand(b book.Book) bool {
-	return b.Resolved.Sewing.Method == book.Pamphlet && len(b.Sewing.Stations) > 1
-}
+func byHand(b book.Book) bool { return !byMachine(b) && len(b.Sewing.Stations) > 1 }
+
+// asPamphlet: each section is sewn on its own, and nothing but its own stations
+// holds its ends.
+func asPamphlet(b book.Book) bool { return byHand(b) && b.Resolved.Sewing.Method == book.Pamphlet }
 
 // stitchShort: a short machine stitch perforates the fold.
 func stitchShort(b book.Book) []Finding {
@@ -83,13 +85,21 @@ func stationFar(b book.Book) []Finding {
 	end, apart := endStation(b), widestGap(b)
 	return append(
 		one(Finding{
-			Level: when(end > stationMost, Check), Part: book.PartBlock, Key: "sewing.endStation",
+			Level: when(asPamphlet(b) && end > stationMost, Check), Part: book.PartBlock, Key: "sewing.endStation",
 			Found: length(end), Limit: length(stationMost),
 		}),
 		one(Finding{
-			Level: when(apart > stationApart, Check), Part: book.PartBlock, Key: "sewing.stations",
+			Level: when(apart > stationApart, Check), Part: book.PartBlock, Key: stationsKey(b),
 			Found: length(apart), Limit: length(stationApart), saying: "apart",
 		})...)
+}
+
+// stationsKey is what the number of stations follows: tapes bring their own.
+func stationsKey(b book.Book) string {
+	if b.Resolved.Sewing.Method == book.LinkOnTapes {
+		return "sewing.tapes"
+	}
+	return "sewing.stations"
 }
 
 func widestGap(b book.Book) book.Length {
@@ -104,16 +114,29 @@ func addStations(b book.Book, f Finding) []Remedy {
 	if f.Key == "sewing.endStation" {
 		return moveStations(b, f)
 	}
+	if f.Key == "sewing.tapes" {
+		return moreTapes(b)
+	}
 	all := b.Sewing.Stations
 	gaps := (all[len(all)-1] - all[0] + stationApart - 1) / stationApart
 	return []Remedy{remedy("add-stations", number("sewing.stations", int(gaps)+1))}
+}
+
+// moreTapes proposes so many that the thread runs nowhere too far between two.
+func moreTapes(b book.Book) []Remedy {
+	all, width := b.Sewing.Stations, b.Tapes.Width
+	span := all[len(all)-1] - all[0]
+	// (t + 1) gaps and t tapes lie between the kettles, evenly spaced: a gap next
+	// to a kettle has one tape's half only.
+	tapes := int((span + stationApart + width/2 - 1) / (stationApart + width/2))
+	return []Remedy{remedy("more-tapes", number("sewing.tapes", min(max(tapes-1, 0), book.MaxTapes)))}
 }
 
 // stationFew: three holes hold a low book only.
 func stationFew(b book.Book) []Finding {
 	n := len(b.Sewing.Stations)
 	return one(Finding{
-		Level: when(byHand(b) && n <= fewStations && b.Block.Height > fewStationsHigh, Check),
+		Level: when(asPamphlet(b) && n <= fewStations && b.Block.Height > fewStationsHigh, Check),
 		Part:  book.PartBlock, Key: "sewing.stations", Found: count(n), Limit: count(goodStations),
 		Blanks: map[string]any{"height": b.Block.Height, "least": fewStationsHigh},
 	})
@@ -130,7 +153,7 @@ func templateFlip(b book.Book) []Finding {
 	}
 	out := outOfMiddle(b)
 	return one(Finding{
-		Level: when(out < flipLeast, Note), Part: book.PartBlock, Key: "sewing.stations",
+		Level: when(out < flipLeast, Note), Part: book.PartBlock, Key: stationsKey(b),
 		Found: length(out), Limit: length(flipLeast),
 	})
 }

@@ -12,7 +12,7 @@ type side struct {
 	edge     string // its word
 	square   string // key of its square
 	board    string // key of the board's size that it comes from
-	overhang string // key of the pasted leaf's overhang
+	overhang string // key of the pasted leaf's overhang; "" of an endpaper, which has none
 
 	wide     book.Length // the square to cut
 	over     book.Length // of the pasted leaf past the page
@@ -21,12 +21,27 @@ type side struct {
 }
 
 func sides(b book.Book) []side {
-	s, l, c := b.Squares, b.Resolved.Liner, b.Casing
-	return []side{
-		{"head", "square.head", "board.height", "liner.overhangHead", s.Head, l.OverHead, c.Head, c.Head},
-		{"tail", "square.tail", "board.height", "liner.overhangTail", s.Tail, l.OverTail, c.Tail, c.Tail},
-		{"fore-edge", "square.foreEdge", "board.width", "liner.overhangForeEdge", s.ForeEdge, l.OverFore, c.ForeEdge, c.Grown},
+	s, c := b.Squares, b.Casing
+	fore, head, tail := b.Resolved.PastPage()
+	all := []side{
+		{"head", "square.head", "board.height", "liner.overhangHead", s.Head, head, c.Head, c.Head},
+		{"tail", "square.tail", "board.height", "liner.overhangTail", s.Tail, tail, c.Tail, c.Tail},
+		{"fore-edge", "square.foreEdge", "board.width", "liner.overhangForeEdge", s.ForeEdge, fore, c.ForeEdge, c.Grown},
 	}
+	for i := range all {
+		if b.Resolved.PastedPart() != book.PartLiner {
+			all[i].overhang = ""
+		}
+	}
+	return all
+}
+
+// leaf is the key that a finding on the pasted leaf points to.
+func (s side) leaf() string {
+	if s.overhang == "" {
+		return s.square
+	}
+	return s.overhang
 }
 
 func (s side) blanks() map[string]any {

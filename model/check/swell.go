@@ -53,10 +53,11 @@ func moreRoom(b book.Book, f Finding) []Remedy {
 	n := b.Resolved.Sections.Count
 	added := b.Block.FilledForeEdge - b.Block.ForeEdgeThickness
 	var proposed []Remedy
-	if n > 1 && b.Resolved.Liner.PleatDepth == 0 {
+	pleated := b.Resolved.Structure == book.PleatedLiner
+	if pleated && n > 1 && b.Resolved.Liner.PleatDepth == 0 {
 		proposed = append(proposed, remedy("pleats", usual(b, "liner.pleatDepth")))
 	}
-	if n > 1 && b.Resolved.Liner.PleatDepth > 0 {
+	if pleated && n > 1 && b.Resolved.Liner.PleatDepth > 0 {
 		lacking := added.Times(1/hungryShare) - (b.Block.SpineThickness - b.Block.ForeEdgeThickness)
 		thicker := b.Resolved.Stock.Liner.Thickness + lacking/book.Length(2*(n-1))
 		proposed = append(proposed, remedy("thicker-liner", atLeast(b, "liner.thickness", thicker)))

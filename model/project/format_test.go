@@ -23,10 +23,10 @@ func formatBook(t *testing.T, f Format) book.Book {
 	return book.Compute(book.Resolve(d, stock.Default()))
 }
 
-func TestTenBuiltInFormats(t *testing.T) {
+func TestBuiltInFormats(t *testing.T) {
 	all := BuiltIn()
-	if len(all) != 10 {
-		t.Errorf("%d formats, want 10", len(all))
+	if len(all) != 12 {
+		t.Errorf("%d formats, want 12", len(all))
 	}
 	inch := 0
 	for _, f := range all {

@@ -1,6 +1,7 @@
 package project
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
@@ -187,5 +188,35 @@ func TestMaterialsThatAreNotNamed(t *testing.T) {
 	}
 	if unknown := p.Book().Resolved.Unknown; len(unknown) > 0 || len(p.Shelf.OfKind(stock.Paper)) != 1 {
 		t.Errorf("unknown %v, papers %v", unknown, p.Shelf.OfKind(stock.Paper))
+	}
+}
+
+// A file from before link-stitched blocks has no spine lining, no tape and none
+// of the finishing on its shelf, and says nothing of them: it opens as it was,
+// with the program's own, and nothing of it is unknown.
+func TestFilesFromBeforeLinkedBlocksOpen(t *testing.T) {
+	since := []stock.Kind{stock.Mull, stock.Tape, stock.Ribbon, stock.Elastic}
+	newKey := regexp.MustCompile(`"(structure|sewing\.tape|endpaper|mull|covering\.(side|overlap)|ribbon|elastic|label|bands)`)
+	newKind := regexp.MustCompile(`"kind":"(mull|tape|ribbon|elastic)"`)
+	var old []string
+	for _, line := range strings.Split(string(encoded(t, Demo())), "\n") {
+		if !newKey.MatchString(line) && !newKind.MatchString(line) {
+			old = append(old, line)
+		}
+	}
+	p, err := Decode([]byte(strings.Join(old, "\n")), "old.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if p.Decisions != Demo().Decisions || len(p.Book().Resolved.Unknown) > 0 {
+		t.Errorf("it opens as another book; unknown: %q", p.Book().Resolved.Unknown)
+	}
+	for _, kind := range since {
+		if len(p.Shelf.OfKind(kind)) != 1 {
+			t.Errorf("%d of kind %s", len(p.Shelf.OfKind(kind)), kind)
+		}
+	}
+	if b := p.Book(); b.ToCut != Demo().Book().ToCut {
+		t.Errorf("it is cut as %+v", b.ToCut)
 	}
 }
