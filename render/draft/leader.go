@@ -13,6 +13,11 @@ func (s *Sheet) Anchor(at P) {
 	s.Face(Circle(at, 1.7), Ink, scene.None, scene.Plane{})
 }
 
+// Dot is a filled dot.
+func (s *Sheet) Dot(at P, r float64, fill scene.Colour) {
+	s.Face(Circle(at, r), fill, scene.None, scene.Plane{})
+}
+
 // Leader runs through the places to a label; the first is its anchor dot.
 func (s *Sheet) Leader(through ...P) {
 	s.Line(LeaderLine(), through...)

@@ -59,6 +59,10 @@ func SheetLine(material scene.Colour, thick float64) scene.Line {
 	return l
 }
 
+// ThreadLine is the sewing thread, so many px thick, at least 1 and no more than
+// 1.6.
+func ThreadLine(thick float64) scene.Line { return line(min(max(thick, 1), 1.6), Thread.Times(0.8)) }
+
 // JoiningLine joins corners that will meet.
 func JoiningLine() scene.Line { return line(0.65, Ink2, 1, 2.4) }
 

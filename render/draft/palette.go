@@ -29,6 +29,11 @@ const (
 	Card      scene.Colour = 0xD8CDB6
 	Interleaf scene.Colour = 0xC9D9DE
 	Cloth     scene.Colour = 0x24443A
+	Mull      scene.Colour = 0xE6E0CF
+	Tape      scene.Colour = 0xF1EADB
+	Thread    scene.Colour = 0xC8B48A
+	Ribbon    scene.Colour = 0x5E7A63
+	Elastic   scene.Colour = 0x2F3A3B
 )
 
 // Targets of the derived colours.
@@ -40,6 +45,8 @@ const (
 // Palette is the colours of one book's materials, as the shelf has them.
 type Palette struct {
 	Paper, Interleaf, Liner, Board, Spine, Covering scene.Colour
+	Endpaper, Mull, Tape, Side, Ribbon, Elastic     scene.Colour
+	Label                                           scene.Colour // as the pasted leaves
 }
 
 // PaletteOf reads the shelf's colours; a material without one takes the usual
@@ -53,6 +60,16 @@ func PaletteOf(b book.Book) Palette {
 		Board:     named(m.Board.Colour, GreyBoard),
 		Spine:     named(m.Card.Colour, Card),
 		Covering:  named(m.Covering.Colour, Cloth),
+		Endpaper:  named(m.Endpaper.Colour, Liner),
+		Mull:      named(m.Mull.Colour, Mull),
+		Tape:      named(m.Tape.Colour, Tape),
+		Side:      named(m.Side.Colour, Cloth),
+		Ribbon:    named(m.Ribbon.Colour, Ribbon),
+		Elastic:   named(m.Elastic.Colour, Elastic),
+	}
+	p.Label = p.Liner
+	if b.Resolved.Structure == book.LinkStitched {
+		p.Label = p.Endpaper
 	}
 	if b.Resolved.Spine.Kind == book.SpineBoard {
 		p.Spine = p.Board

@@ -30,7 +30,7 @@ func TakenApart(in Input) *scene.Scene {
 	a.drawFoot()
 	a.drawTitle()
 	a.drawCovering()
-	a.drawChosen(book.PartCovering)
+	a.drawChosen(book.PartCovering, book.PartSide)
 	a.joinBoards()
 	a.drawBoards()
 	a.drawChosen(book.PartBoard, book.PartSpine, book.PartJoint)
@@ -41,7 +41,7 @@ func TakenApart(in Input) *scene.Scene {
 	a.drawSections()
 	a.drawChosen(book.PartFolio, book.PartInterleaf, book.PartBlock)
 	a.drawClosed()
-	a.drawChosen(book.PartBook)
+	a.drawChosen(book.PartBook, book.PartRibbon, book.PartElastic, book.PartLabel, book.PartBand)
 	a.drawDimensions()
 	a.drawLabels()
 	a.drawSubtitle()
@@ -64,6 +64,6 @@ func newApart(in Input) *apart {
 func apartOf(in Input) *apart {
 	a := &apart{in: in, size: sizesOf(in.Book), colours: draft.PaletteOf(in.Book)}
 	a.block = a.blockOf()
-	a.base = a.block.base()
+	a.base = a.block.layer()
 	return a
 }

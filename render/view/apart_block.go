@@ -8,8 +8,9 @@ import (
 // apartBlock is what holds the sections together and to the boards, one kind a
 // structure: the layer between the boards and the sections.
 type apartBlock interface {
-	base() apartBase
-	join() // ties it to the boards
+	layer() apartBase
+	same(then apartBlock) bool // drawn alike
+	join()                     // ties it to the boards
 	draw()
 	parts() []book.PartID                           // that it draws, a chosen one to be outlined
 	silhouettes(part book.PartID) [][]draft.P       // of a part of it as drawn, none of no part
@@ -20,6 +21,9 @@ type apartBlock interface {
 
 // blockOf is how this book's structure is drawn.
 func (a *apart) blockOf() apartBlock {
+	if linked(a.in.Book) {
+		return linkedBlock{a, a.linkedSizes()}
+	}
 	return pleated{a, a.size.halfOpen()}
 }
 
@@ -31,6 +35,7 @@ type apartBase struct {
 	ridge        float64 // how far it stands up under the sections
 	wing         float64 // how far it stands up beside them
 	pitch        float64 // from section to section
+	seat         float64 // from where one section belongs on it to the next
 	gap          float64 // up to the sections, px
 }
 

@@ -35,10 +35,19 @@ func (a *apart) silhouettes(part book.PartID) [][]draft.P {
 			a.stack.boards.flat(boxes[0].x1, boxes[1].x0, 0, high, 0),
 			a.stack.boards.flat(boxes[1].x1, boxes[2].x0, 0, high, 0),
 		}
-	case book.PartCovering:
-		return [][]draft.P{a.coverOutline()}
+	case book.PartCovering, book.PartSide:
+		var lines [][]draft.P
+		pieces, outlines := a.coverPieces()
+		for i, p := range pieces {
+			if p.part == part {
+				lines = append(lines, outlines[i])
+			}
+		}
+		return lines
 	case book.PartBook:
 		return a.closedOutline()
+	case book.PartRibbon, book.PartElastic, book.PartLabel, book.PartBand:
+		return a.wornOutlines(part)
 	}
 	return a.block.silhouettes(part)
 }

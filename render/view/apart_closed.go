@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"grainwise/assets/words"
+	"grainwise/model/book"
 	"grainwise/model/measure"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
@@ -57,9 +58,10 @@ func (a *apart) captions(percent int) [][]string {
 		size = measure.About + strings.ReplaceAll(size, measure.About, "")
 	}
 	with := words.With{"percent": percent}
+	worn := a.in.worn()
 	return [][]string{
-		{size + ",  " + words.Say("apart.closed.scale", with)},
-		{size, words.Say("apart.closed.scale.short", with)},
+		append([]string{size + ",  " + words.Say("apart.closed.scale", with)}, listed(worn, len(worn))...),
+		append([]string{size, words.Say("apart.closed.scale.short", with)}, listed(worn, 2)...),
 	}
 }
 
@@ -144,4 +146,12 @@ func (a *apart) closedOutline() [][]draft.P {
 	}
 	c := a.closed.size
 	return [][]draft.P{a.closed.at.outline(box{x1: c.width, y1: c.height, z1: c.thickness})}
+}
+
+// wornOutlines are the silhouettes of a finishing part on the closed book.
+func (a *apart) wornOutlines(part book.PartID) [][]draft.P {
+	if !a.closed.shown {
+		return nil
+	}
+	return closedFinish{a.sheet, a.closed.at, a.closed.size, a.colours}.outlines(part)
 }

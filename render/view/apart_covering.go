@@ -27,39 +27,79 @@ const (
 	grainLeast                    = 19.0 // px
 )
 
-// coverOutline is the covering with its corners cut, from the tail's left.
-func (a *apart) coverOutline() []draft.P {
-	s, o := a.size, a.stack.covering
-	x0, x1 := -s.coverWidth/2, s.coverWidth/2
-	y0, y1 := -s.marginY, s.boardHeight+s.marginY
+// coverWhole is all of the covering in mm, coverCut the same with its corners
+// cut, from the tail's left.
+func (a *apart) coverWhole() []draft.P {
+	b := a.coverBox()
+	return []draft.P{{X: b.x0, Y: b.y0}, {X: b.x1, Y: b.y0}, {X: b.x1, Y: b.y1}, {X: b.x0, Y: b.y1}}
+}
+
+func (a *apart) coverCut() []draft.P {
+	s, b := a.size, a.coverBox()
 	w, h := min(s.legWidth, s.coverWidth/2), min(s.legHeight, s.coverHeight/2)
 	return []draft.P{
-		o.at(x0+w, y0, 0), o.at(x1-w, y0, 0), o.at(x1, y0+h, 0), o.at(x1, y1-h, 0),
-		o.at(x1-w, y1, 0), o.at(x0+w, y1, 0), o.at(x0, y1-h, 0), o.at(x0, y0+h, 0),
+		{X: b.x0 + w, Y: b.y0}, {X: b.x1 - w, Y: b.y0}, {X: b.x1, Y: b.y0 + h}, {X: b.x1, Y: b.y1 - h},
+		{X: b.x1 - w, Y: b.y1}, {X: b.x0 + w, Y: b.y1}, {X: b.x0, Y: b.y1 - h}, {X: b.x0, Y: b.y0 + h},
 	}
+}
+
+// coverPieces are the covering's pieces and their outlines on the sheet.
+func (a *apart) coverPieces() ([]coverPiece, [][]draft.P) {
+	pieces := a.size.cloth.pieces(a.colours)
+	outlines := make([][]draft.P, len(pieces))
+	for i, p := range pieces {
+		outlines[i] = a.stack.covering.ground(p.outline(a.coverWhole(), a.coverCut()))
+	}
+	return pieces, outlines
 }
 
 // drawCovering draws the covering face down, with the places of boards and
 // spine piece.
 func (a *apart) drawCovering() {
-	o, cloth := a.stack.covering, a.colours.Covering
-	a.shadowOnSheet(o, a.coverBox())
-	about := a.sheet.About(book.PartCovering, "")
-	outline := a.coverOutline()
+	a.shadowOnSheet(a.stack.covering, a.coverBox())
+	pieces, outlines := a.coverPieces()
+	for i, p := range pieces {
+		a.drawCoverPiece(p, outlines[i])
+	}
+	if a.size.cloth.quarter {
+		a.drawSideEdges()
+	}
+	left := a.size.boardX()[0]
+	a.grainOn(pieces[0].part, a.stack.covering.level(0),
+		draft.Box{X0: left[0], X1: min(left[1], pieces[0].seen[1]), Y1: a.size.boardHeight}, grainAcross, draft.Reverse(pieces[0].colour))
+}
+
+func (a *apart) drawCoverPiece(p coverPiece, outline []draft.P) {
+	o, about := a.stack.covering, a.sheet.About(p.part, "")
 	drop := max(leastClothEdge, a.size.cover*o.scale)
-	about.Face(movedBy(outline, draft.P{Y: drop}), cloth.Times(clothEdge), scene.None, scene.Plane{})
-	back := draft.Reverse(cloth)
-	about.Face(outline, back, scene.Weave, o.level(0), a.shadesOfBoards()...)
+	about.Face(movedBy(outline, draft.P{Y: drop}), p.colour.Times(clothEdge), scene.None, scene.Plane{})
+	back := draft.Reverse(p.colour)
+	about.Face(outline, back, scene.Weave, o.level(0), a.shadesOfBoards(p.colour)...)
 	marks := draft.FoldLine(draft.MarksOn(back))
 	marks.Alpha = foldOnCloth
 	var places [][]draft.P
 	for _, x := range a.placesX() {
-		places = append(places, closed(o.flat(x[0], x[1], 0, a.size.boardHeight, 0)))
+		place := []draft.P{{X: x[0]}, {X: x[1]}, {X: x[1], Y: a.size.boardHeight}, {X: x[0], Y: a.size.boardHeight}}
+		for _, run := range p.visible(closed(place)) {
+			places = append(places, o.ground(run))
+		}
 	}
-	about.Lines(marks, places...)
+	if places != nil {
+		about.Lines(marks, places...)
+	}
 	about.Outline(draft.PartLine(back), outline...)
-	left := a.size.boardX()[0]
-	a.grainOn(book.PartCovering, o.level(0), draft.Box{X0: left[0], X1: left[1], Y1: a.size.boardHeight}, grainAcross, back)
+}
+
+// drawSideEdges marks where the sides end under the spine cloth.
+func (a *apart) drawSideEdges() {
+	o, back, b := a.stack.covering, draft.Reverse(a.colours.Covering), a.coverBox()
+	marks := draft.JoiningLine()
+	marks.Colour = draft.MarksOn(back)
+	var lines [][]draft.P
+	for _, x := range []float64{-a.size.cloth.side, a.size.cloth.side} {
+		lines = append(lines, o.ground([]draft.P{{X: x, Y: b.y0}, {X: x, Y: b.y1}}))
+	}
+	a.sheet.About(book.PartSide, "").Lines(marks, lines...)
 }
 
 func (a *apart) coverBox() box {
@@ -75,12 +115,12 @@ func (a *apart) placesX() [3][2]float64 {
 
 // shadesOfBoards is what boards and spine piece darken of the covering: it
 // doubles as the mark of where they land.
-func (a *apart) shadesOfBoards() []scene.Shade {
+func (a *apart) shadesOfBoards(cloth scene.Colour) []scene.Shade {
 	var shades []scene.Shade
 	for _, x := range a.placesX() {
 		shades = append(shades, scene.Shade{
 			U0: x[0] + boardMoved, U1: x[1] + boardMoved, V1: a.size.boardHeight,
-			Width: boardShadow, Amount: boardShade, Tint: a.colours.Covering.Times(shadeOfCloth),
+			Width: boardShadow, Amount: boardShade, Tint: cloth.Times(shadeOfCloth),
 		})
 	}
 	return shades

@@ -28,11 +28,12 @@ func (a *apart) measured() []apartDimension {
 		return nil
 	}
 	cut, c, o := a.in.Book.ToCut, a.coverBox(), a.stack.covering
+	cloth := a.size.cloth.cloth
 	left := a.size.boardX()[0]
 	from, to := o.at(c.x0, c.y0, 0), o.at(c.x0, c.y1, 0)
 	return []apartDimension{
-		{book.PartCovering, a.below(o, c.x0, c.x1, c.y0, belowCovering, cut.CoveringWidth)},
-		{book.PartCovering, draft.Dimension{
+		{book.PartCovering, a.below(o, -cloth, cloth, c.y0, belowCovering, cut.CoveringWidth)},
+		{a.size.cloth.edge(a.colours).part, draft.Dimension{
 			A: draft.P{X: from.X - a.beside(), Y: from.Y}, B: draft.P{X: to.X - a.beside(), Y: to.Y},
 			FromA: from, FromB: to, Figure: a.in.figure(cut.CoveringHeight), Gap: true,
 		}},

@@ -1,6 +1,8 @@
 package view
 
 import (
+	"math"
+
 	"grainwise/model/book"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
@@ -16,8 +18,9 @@ const (
 	elbow      = 16.0 // left of the column
 	leaderEnd  = 5.0
 	bandWeight = 24.0
-	markGap    = 8.0 // between a name and its mark
-	markUp     = 5.0 // from a name's baseline to the middle of its mark
+	bandTurn   = 40.0 // at most, to turn from the band to the label
+	markGap    = 8.0  // between a name and its mark
+	markUp     = 5.0  // from a name's baseline to the middle of its mark
 )
 
 // anchor is where a leader may start on its part: at a height of the sheet
@@ -77,7 +80,8 @@ func (a *apart) drawLabel(l apartLabel, from anchor, y float64) {
 	start := from.at(min(max(y, from.high), from.low))
 	line := []draft.P{start}
 	if from.band != 0 {
-		line = append(line, draft.P{X: start.X + max(start.Y-from.band, 0) + 4, Y: from.band})
+		turn := min(math.Abs(y-from.band), bandTurn)
+		line = append(line, draft.P{X: start.X + max(start.Y-from.band, 0) + 4, Y: from.band}, draft.P{X: a.column - elbow - turn, Y: from.band})
 	}
 	s.Leader(append(line, end...)...)
 	s.Text(draft.P{X: a.column, Y: y + nameDown}, l.name, draft.Name(), scene.Start, 0)
@@ -107,14 +111,22 @@ func (a *apart) anchorOf(part book.PartID) anchor {
 	if from, ok := a.block.anchor(part); ok {
 		return from
 	}
+	if part == book.PartCovering && s.cloth.quarter {
+		return a.onCloth()
+	}
 	in := min(s.marginX/2, anchorIn*s.coverWidth)
 	return onFlat(a.stack.covering, s.coverWidth/2-in, 0, s.boardHeight, 0)
 }
 
 // onFlat is a line along y on a level face.
 func onFlat(o oblique, x, y0, y1, z float64) anchor {
-	at := func(y float64) draft.P { return o.at(x, y, z) }
-	low, high := at(y0+anchorLow*(y1-y0)), at(y0+anchorHigh*(y1-y0))
+	return stretch(o.at(x, y0, z), o.at(x, y1, z), anchorLow, anchorHigh)
+}
+
+// stretch is a part of the line from a to b, from one share of it to another.
+func stretch(a, b draft.P, from, to float64) anchor {
+	at := func(t float64) draft.P { return draft.P{X: a.X + t*(b.X-a.X), Y: a.Y + t*(b.Y-a.Y)} }
+	low, high := at(from), at(to)
 	return anchor{low: low.Y, high: high.Y, at: func(y float64) draft.P {
 		if low.Y == high.Y {
 			return low
@@ -128,6 +140,19 @@ func onFlat(o oblique, x, y0, y1, z float64) anchor {
 func (a *apart) onSide(x, y, top float64) anchor {
 	low, high := a.stack.sections.at(x, y, 0.5*top), a.stack.sections.at(x, y, 0.9*top)
 	return anchor{low: low.Y, high: high.Y, at: func(py float64) draft.P { return draft.P{X: low.X, Y: py} }}
+}
+
+// onCloth is the spine cloth's far corner, whose leader runs in the band above
+// the covering.
+func (a *apart) onCloth() anchor {
+	o, b := a.stack.covering, a.coverBox()
+	in := 4 / o.scale
+	corner := o.at(a.size.cloth.cloth-in, b.y1-in, 0)
+	front := a.stack.boards.at(0, 0, 0).Y
+	return anchor{
+		low: corner.Y, high: corner.Y, band: (o.at(0, b.y1, 0).Y + front) / 2,
+		at: func(float64) draft.P { return corner },
+	}
 }
 
 // onSpine is the spine piece's far corner, whose leader runs in the band above

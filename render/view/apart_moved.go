@@ -13,7 +13,7 @@ func (a *apart) lookBack() {
 	if !a.in.moving() {
 		return
 	}
-	if then := apartOf(a.in.then()); then.size != a.size || then.base != a.base || closedSizesOf(then.in.Book) != closedSizesOf(a.in.Book) {
+	if then := apartOf(a.in.then()); then.size != a.size || !a.block.same(then.block) || closedSizesOf(then.in.Book) != closedSizesOf(a.in.Book) {
 		then.sheet = a.sheet
 		a.then = then
 	}
@@ -146,7 +146,7 @@ func (a *apart) turnIns() [][]draft.P {
 	for _, window := range [][]draft.P{
 		o.flat(-end, -x, y0, y1, 0), o.flat(-x, x, y0, 0, 0), o.flat(-x, x, s.boardHeight, y1, 0), o.flat(x, end, y0, y1, 0),
 	} {
-		if area := draft.Clip(a.coverOutline(), window); len(area) > 2 {
+		if area := draft.Clip(o.ground(a.coverCut()), window); len(area) > 2 {
 			out = append(out, area)
 		}
 	}

@@ -53,6 +53,15 @@ func (o oblique) flat(x0, x1, y0, y1, z float64) []draft.P {
 	return []draft.P{o.at(x0, y0, z), o.at(x1, y0, z), o.at(x1, y1, z), o.at(x0, y1, z)}
 }
 
+// ground maps places of (x, y) on the level z = 0.
+func (o oblique) ground(mm []draft.P) []draft.P {
+	out := make([]draft.P, len(mm))
+	for i, p := range mm {
+		out[i] = o.at(p.X, p.Y, 0)
+	}
+	return out
+}
+
 // swept is the surface that a line of (x, z) leaves when it is drawn along y.
 func (o oblique) swept(line [][2]float64, y0, y1 float64) []draft.P {
 	out := make([]draft.P, 0, 2*len(line))

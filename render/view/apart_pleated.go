@@ -25,11 +25,16 @@ type pleated struct {
 	open halfOpen
 }
 
-func (a pleated) base() apartBase {
+func (a pleated) layer() apartBase {
 	return apartBase{
 		half: a.open.spread / 2, tail: a.size.leafTail, height: a.size.leafHeight,
-		ridge: a.open.ridge, pitch: a.open.pitch, gap: ridgeGap,
+		ridge: a.open.ridge, pitch: a.open.pitch, seat: a.open.pitch, gap: ridgeGap,
 	}
+}
+
+func (a pleated) same(then apartBlock) bool {
+	other, ok := then.(pleated)
+	return ok && other.open == a.open && other.layer() == a.layer()
 }
 
 func (a pleated) parts() []book.PartID { return []book.PartID{book.PartLiner} }
@@ -142,16 +147,6 @@ func (a pleated) wing(p linerPart) draft.Box {
 		b.X0 = b.X1 - a.size.pasted
 	}
 	return b
-}
-
-// shadeOfBlock is what the sections darken of the liner.
-func (a pleated) shadeOfBlock() scene.Shade {
-	s := a.size
-	return scene.Shade{
-		U0: a.sectionX(0) - a.leaves.half, U1: a.sectionX(s.sections-1) + a.leaves.half,
-		V0: s.tail, V1: s.tail + s.pageHeight,
-		Width: blockShadow, Amount: blockShade, Tint: draft.Shade,
-	}
 }
 
 // drawPleat draws one pleat: its inside as seen at the tail, then its right

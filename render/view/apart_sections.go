@@ -25,13 +25,12 @@ const (
 	seenFold      = math.Pi / 3
 )
 
-// joinSections ties sections to their valleys.
+// joinSections ties sections to where they belong.
 func (a *apart) joinSections() {
 	s, last := a.size, a.size.sections-1
 	var lines [][]draft.P
 	join := func(i int, y float64) {
-		x := a.sectionX(i)
-		lines = append(lines, []draft.P{a.stack.sections.at(x, y, 0), a.stack.base.at(x, y, 0)})
+		lines = append(lines, []draft.P{a.stack.sections.at(a.sectionX(i), y, 0), a.stack.base.at(a.seatX(i), y, 0)})
 	}
 	for i := range s.sections {
 		if s.sections <= manySections || i == 0 || i == last {

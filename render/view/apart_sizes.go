@@ -7,6 +7,7 @@ type apartSizes struct {
 	boardWidth, boardHeight, board float64
 	spineWidth, spine, joint       float64
 	coverWidth, coverHeight, cover float64
+	cloth                          coverPlan
 	marginX, marginY               float64 // of the covering past the boards
 	legWidth, legHeight            float64 // cut off each corner
 
@@ -23,16 +24,17 @@ type apartSizes struct {
 func sizesOf(b book.Book) apartSizes {
 	r, cut := b.Resolved, b.ToCut
 	legWidth, legHeight := b.CornerLegs()
+	leaf, cloth := leafOf(b), coverOf(b)
 	s := apartSizes{
 		boardWidth: some(cut.BoardWidth), boardHeight: some(cut.BoardHeight), board: some(r.Stock.Board.Thickness),
 		spineWidth: max(cut.SpineWidth.MM(), 0), spine: some(r.SpineThickness()), joint: max(cut.JointWidth.MM(), 0),
-		coverWidth: some(cut.CoveringWidth), coverHeight: some(cut.CoveringHeight), cover: some(r.Stock.Covering.Thickness),
+		cloth: cloth, coverWidth: 2 * cloth.outer, coverHeight: some(cut.CoveringHeight), cover: some(r.Stock.Covering.Thickness),
 		legWidth: legWidth.MM(), legHeight: legHeight.MM(),
 		sections: max(r.Sections.Count, 1), folios: max(r.Sections.Folios, 1),
 		leaf: some(r.Stock.Paper.Thickness), section: some(b.Block.SectionThickness),
 		pageWidth: some(r.Page.Width), pageHeight: some(r.Page.Height),
 		tail:   b.Squares.Tail.MM(),
-		pasted: some(b.Liner.PastedWidth), leafHeight: some(b.Liner.Height), leafTail: b.Casing.Tail.MM(),
+		pasted: some(leaf.width), leafHeight: some(leaf.height), leafTail: b.Casing.Tail.MM(),
 		pastedIn: b.Casing.ForeEdge.MM(),
 		pleat:    max(r.Liner.PleatDepth.MM(), 0), valley: max(b.Liner.Spacing.MM(), 0),
 	}

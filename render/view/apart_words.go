@@ -47,7 +47,7 @@ func (l apartLabel) at(level int) apartLabel {
 // labelsAt are the labels from the top layer down.
 func (a *apart) labelsAt(level int) []apartLabel {
 	labels := slices.Concat([]apartLabel{blockLabel(a.in)}, a.block.labels(),
-		[]apartLabel{spineLabel(a.in), boardLabel(a.in), coveringLabel(a.in)})
+		[]apartLabel{spineLabel(a.in), boardLabel(a.in)}, coveringLabels(a.in))
 	for i, l := range labels {
 		labels[i] = l.at(level)
 		labels[i].mark = a.in.Marks.of(spokenOf(l.part)...)
@@ -61,6 +61,8 @@ func spokenOf(part book.PartID) []book.PartID {
 	switch part {
 	case book.PartFolio:
 		return []book.PartID{part, book.PartBlock, book.PartInterleaf}
+	case book.PartMull:
+		return []book.PartID{part, book.PartTape}
 	case book.PartSpine:
 		return []book.PartID{part, book.PartJoint}
 	}
@@ -116,16 +118,26 @@ func boardLabel(in Input) apartLabel {
 		size: in.by(b.ToCut.BoardWidth, b.ToCut.BoardHeight) + " × " + in.thickness(b.Resolved.Stock.Board.Thickness)}
 }
 
-func coveringLabel(in Input) apartLabel {
+// coveringLabels names the covering, or the spine cloth and the sides.
+func coveringLabels(in Input) []apartLabel {
 	b := in.Book
+	stock, turnIn := b.Resolved.Stock, in.size(b.Resolved.Covering.TurnIn)
 	bare := in.by(b.ToCut.CoveringWidth, b.ToCut.CoveringHeight)
-	return apartLabel{part: book.PartCovering, name: words.Say("apart.covering"),
-		short: words.Say("apart.covering.short"), bare: bare,
-		size: words.Say("apart.covering.size", words.With{
-			"material": b.Resolved.Stock.Covering.Name,
-			"size":     bare}),
-		remark: words.Say("apart.covering.remark", words.With{"turnIn": in.size(b.Resolved.Covering.TurnIn)}),
+	of := func(material, size string) string {
+		return words.Say("apart.covering.size", words.With{"material": material, "size": size})
 	}
+	covering := apartLabel{part: book.PartCovering, name: words.Say("apart.covering"),
+		short: words.Say("apart.covering.short"), bare: bare, size: of(stock.Covering.Name, bare),
+		remark: words.Say("apart.covering.remark", words.With{"turnIn": turnIn}),
+	}
+	if !quartered(b) {
+		return []apartLabel{covering}
+	}
+	covering.name, covering.short = words.Say("apart.cloth"), words.Say("apart.cloth")
+	covering.remark = words.Say("apart.cloth.remark", words.With{"overlap": in.size(b.Resolved.Covering.Overlap)})
+	side := in.by(b.ToCut.SideWidth, b.ToCut.SideHeight)
+	return []apartLabel{covering, {part: book.PartSide, name: words.Say("apart.sides"), short: words.Say("apart.sides.short"),
+		bare: side, size: of(stock.Side.Name, side), remark: words.Say("apart.covering.remark", words.With{"turnIn": turnIn})}}
 }
 
 // thickness is a caliper in the unit shown; board calipers keep their decimals.

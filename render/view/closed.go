@@ -15,6 +15,7 @@ type closedSizes struct {
 	joint                    float64 // from the spine piece to the board's edge
 	block                    box
 	leaves                   int
+	dress                    closedDress
 }
 
 func closedSizesOf(b book.Book) closedSizes {
@@ -24,7 +25,7 @@ func closedSizesOf(b book.Book) closedSizes {
 		plate:  some(r.Stock.Board.Thickness) + cover,
 		spine:  some(r.SpineThickness()) + cover,
 		joint:  max(b.ToCut.SetBack.MM(), 0),
-		leaves: max(b.Block.Leaves, 2),
+		leaves: max(b.Block.Leaves, 2), dress: dressOf(b),
 	}
 	tail := cover + b.Squares.Tail.MM()
 	c.block = box{
@@ -48,16 +49,18 @@ const (
 // drawClosedBook draws the book lying closed.
 func drawClosedBook(s *draft.Sheet, o oblique, c closedSizes, colours draft.Palette) {
 	s = s.About(book.PartBook, "")
-	cloth := boxLook{fill: colours.Covering, texture: scene.Weave}
-	o.box(s, box{x1: c.width, y1: c.height, z1: c.plate}, cloth)
+	finish := closedFinish{s, o, c, colours}
+	finish.bands()
+	finish.cover(0, c.plate)
 	drawClosedBlock(s, o, c, colours.Paper)
+	finish.ribbon()
 	spine := []draft.P{o.at(0, 0, 0), o.at(c.spine, 0, 0), o.at(c.spine, 0, c.thickness), o.at(0, 0, c.thickness)}
 	s.Face(spine, draft.Front(colours.Covering), scene.None, o.front(0))
 	s.Outline(draft.PartLine(colours.Covering), spine...)
-	cloth.shades = []scene.Shade{grooveOf(c, o.scale, colours.Covering)}
-	o.box(s, box{x1: c.width, y1: c.height, z0: c.thickness - c.plate, z1: c.thickness}, cloth)
+	finish.cover(c.thickness-c.plate, c.thickness, grooveOf(c, o.scale, colours.Covering))
 	shoulder := c.spine + max(c.joint, 2/o.scale)
 	s.Line(draft.LightLine(colours.Covering), o.at(shoulder, 0, c.thickness), o.at(shoulder, c.height, c.thickness))
+	finish.over()
 }
 
 // grooveOf is the joint pressed in along the spine, at least 2 px wide.
@@ -96,8 +99,8 @@ func drawClosedBlock(s *draft.Sheet, o oblique, c closedSizes, paper scene.Colou
 // cannot be cased may stand out.
 func (c closedSizes) whole() box {
 	return box{
-		x0: min(0, c.block.x0), x1: max(c.width, c.block.x1),
-		y0: min(0, c.block.y0), y1: max(c.height, c.block.y1),
+		x0: min(-c.dress.bandsOut(), c.block.x0), x1: max(c.width, c.block.x1),
+		y0: min(-c.dress.ribbonOut(), c.block.y0), y1: max(c.height, c.block.y1),
 		z1: max(c.thickness, c.block.z1),
 	}
 }
@@ -106,5 +109,5 @@ func (c closedSizes) whole() box {
 // millimetre being one; down is below nought where something stands out.
 func (c closedSizes) lyingReach() (left, right, down, up float64) {
 	w := c.whole()
-	return w.x0 + depthX*w.y0, w.x1 + depthX*w.y1, depthY * w.y0, depthY*w.y1 + w.z1
+	return w.x0 + depthX*min(0, c.block.y0), w.x1 + depthX*w.y1, depthY * w.y0, depthY*w.y1 + w.z1
 }

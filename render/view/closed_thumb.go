@@ -67,8 +67,9 @@ func Thumb(b book.Book, f ThumbFrame) *scene.Scene {
 	}}
 	about := s.About(book.PartBook, "")
 	p.shadow(s, c)
-	cloth, paper := slabLook{colours.Covering, draft.Right(colours.Covering), draft.Front(colours.Covering)},
-		slabLook{colours.Paper, colours.Paper.Times(blockRight), colours.Paper.Times(blockFront)}
+	finish := standingFinish{s, p, c, colours}
+	finish.behind()
+	cloth, paper := finish.cloth(), slabLook{colours.Paper, colours.Paper.Times(blockRight), colours.Paper.Times(blockFront)}
 	p.slab(about, box{x1: c.width, y1: c.height, z0: c.thickness - c.plate, z1: c.thickness}, cloth)
 	p.slab(about, c.block, paper)
 	p.leaves(about, c)
@@ -79,6 +80,7 @@ func Thumb(b book.Book, f ThumbFrame) *scene.Scene {
 	shoulder := c.spine + max(c.joint, 2/f.Scale)
 	about.Line(draft.LightLine(colours.Covering), p.at(shoulder, 0, 0), p.at(shoulder, c.height, 0))
 	about.Outline(draft.PartLine(colours.Covering), front...)
+	finish.front()
 	return s.Scene()
 }
 

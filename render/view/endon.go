@@ -137,7 +137,7 @@ func (d *endOnDrawing) dimensions() {
 		step = 24
 	}
 	left := spine.X(p.back())
-	right := fore.X(max(p.fore, p.width) + p.cloth)
+	right := fore.X(max(p.fore, p.width) + p.edge())
 	d.spineThicknesses(left, step)
 	d.thickness("measured.foreEdgeThickness", book.PartBlock, right+step, fore.X(p.width), fore, p.foreHalf, b.Block.ForeEdgeThickness)
 	out, in := fore.Y(p.boardOut(p.fore)), fore.Y(p.boardIn(p.fore))
@@ -163,7 +163,7 @@ func (d *endOnDrawing) spineThicknesses(left, step float64) {
 		{"spine.width", book.PartSpine, left, p.spineWidth / 2, b.ToCut.SpineWidth},
 	}
 	if p.closes {
-		rows = append(rows, row{"", book.PartBook, left, p.spineHalf + p.board + p.cloth, b.Closed.Thickness})
+		rows = append(rows, row{"", book.PartBook, left, p.spineHalf + p.board + p.outside(), b.Closed.Thickness})
 	}
 	slices.SortStableFunc(rows, func(a, b row) int { return cmp.Compare(a.half, b.half) })
 	for i, r := range rows {

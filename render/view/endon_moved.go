@@ -22,7 +22,8 @@ func (d *endOnDrawing) marks(part profileDrawing) {
 // moved marks what a change moves.
 func (d *endOnDrawing) moved(part profileDrawing) {
 	first := d.in.movedPart()
-	for _, id := range []book.PartID{book.PartFolio, book.PartLiner, book.PartBoard, book.PartSpine, book.PartCovering, book.PartJoint} {
+	for _, id := range []book.PartID{book.PartFolio, book.PartLiner, book.PartEndpaper, book.PartTape, book.PartMull,
+		book.PartBoard, book.PartSpine, book.PartCovering, book.PartSide, book.PartJoint} {
 		if id == book.PartJoint && id != first {
 			continue // a stretch of the covering
 		}

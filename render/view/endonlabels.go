@@ -129,6 +129,7 @@ func (d *endOnDrawing) centresInOrder(labels []endOnLabel) []float64 {
 func (d *endOnDrawing) wanted() []endOnLabel {
 	p := d.shape
 	spine, fore := d.layout.spine, d.layout.fore
+	leaf := leafOf(d.in.Book)
 	n := p.sections
 	low, high := p.band(n-1, spine.x1)
 	joint := endOnLabel{book.PartJoint, words.Say("endon.joint"), words.Say("endon.joint"), d.on(spine, p.jointMiddle()), false, d.in.Marks.of(book.PartJoint)}
@@ -144,15 +145,44 @@ func (d *endOnDrawing) wanted() []endOnLabel {
 			d.on(spine, draft.P{X: min(spine.x1-3, p.setBack+36, p.width*0.4), Y: (low + high) / 2}), false,
 			d.in.Marks.of(spokenOf(book.PartFolio)...)},
 		d.label(book.PartBlock, "endon.square", fore, draft.P{X: (p.width + p.fore) / 2, Y: p.foreHalf - min(0.6*p.foreHalf, 4)}),
-		d.label(book.PartCovering, "endon.turn-in", fore, draft.P{X: p.fore - 0.45*max(p.turnIn, 0), Y: p.boardIn(p.fore) - p.cloth/2}),
-		d.label(book.PartLiner, "endon.leaf", fore, draft.P{X: max(p.leafFore-max(p.turnIn, 4), fore.x0+1.5), Y: p.blockTop(p.leafFore) - p.liner/2}).marked(d.in.Marks.of(book.PartLiner)),
+		d.label(d.edge(), "endon.turn-in", fore, draft.P{X: p.fore - 0.45*max(p.turnIn, 0), Y: p.boardIn(p.fore) - p.edge()/2}),
+		d.label(leaf.part, "endon.leaf", fore, draft.P{X: max(p.leafFore-max(p.turnIn, 4), fore.x0+1.5), Y: p.blockTop(p.leafFore) - leaf.thickness.MM()/2}).marked(d.in.Marks.of(leaf.part)),
 	}
+	labels = append(labels, d.linkedLabels(spine)...)
 	cloth := max(p.setBack, fore.x0) + 0.25*(p.fore-max(p.setBack, fore.x0))
-	labels = append(labels, d.label(book.PartCovering, "endon.covering", fore, draft.P{X: cloth, Y: p.boardOut(cloth) + p.cloth/2}).marked(d.in.Marks.of(book.PartCovering)))
+	labels = append(labels, d.label(d.edge(), "endon."+string(d.edge()), fore, draft.P{X: cloth, Y: p.boardOut(cloth) + p.edge()/2}).marked(d.in.Marks.of(d.edge())))
+	if p.quarter.is {
+		on := p.setBack + 0.5*max(p.quarter.overlap-p.quarter.lap, 0)
+		labels = append(labels, d.label(book.PartCovering, "endon.cloth", spine, draft.P{X: on, Y: p.boardOut(on) + p.cloth/2}).marked(d.in.Marks.of(book.PartCovering)))
+	}
 	if n > 1 && p.pleat > 0 {
 		low, _ := p.band(n-1, p.pleat)
 		_, under := p.band(n-2, p.pleat)
 		labels = slices.Insert(labels, 4, d.label(book.PartLiner, "endon.pleat", spine, draft.P{X: p.pleat * 0.8, Y: (low + under) / 2}))
+	}
+	return labels
+}
+
+// edge is the part that goes round the boards' fore edges.
+func (d *endOnDrawing) edge() book.PartID {
+	if d.shape.quarter.is {
+		return book.PartSide
+	}
+	return book.PartCovering
+}
+
+// linkedLabels name what a link-stitched block has at its back.
+func (d *endOnDrawing) linkedLabels(spine profileWindow) []endOnLabel {
+	p := d.shape
+	l := p.linked
+	if !l.is {
+		return nil
+	}
+	labels := []endOnLabel{
+		d.label(book.PartMull, "endon.mull", spine, draft.P{X: 0.75 * min(l.mullLap, spine.x1), Y: p.blockTop(0.75*min(l.mullLap, spine.x1)) - l.mull/2}).marked(d.in.Marks.of(book.PartMull)),
+	}
+	if l.tape > 0 {
+		labels = append(labels, d.label(book.PartTape, "endon.tape", spine, draft.P{X: 0.4 * max(p.setBack, 0), Y: p.spineHalf - l.mull - 0.5*l.tape}).marked(d.in.Marks.of(book.PartTape)))
 	}
 	return labels
 }

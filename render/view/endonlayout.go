@@ -106,7 +106,7 @@ func (l *endOnLayout) place(r endOnRoom) {
 // reach is from where to where the cross-section is drawn.
 func (p profile) reach() (x0, x1 float64) {
 	const air = 0.5
-	return p.back() - air, max(p.fore, p.width) + p.cloth + air
+	return p.back() - air, max(p.fore, p.width) + p.edge() + air
 }
 
 // window puts a stretch so many px right of the field's left edge.
@@ -118,9 +118,14 @@ func (l *endOnLayout) window(scale, x0, x1, in float64) profileWindow {
 }
 
 // ends is how far the spine end and the fore-edge end must reach to show
-// pleats and joint, turn-in and pasted leaf.
+// pleats and joint, what reaches from the back on to the board, turn-in and
+// pasted leaf.
 func (p profile) ends() (spineEnd, foreEnd float64) {
 	spineEnd = max(p.pleat+9, p.setBack+11, 18)
+	if p.quarter.is {
+		spineEnd = max(spineEnd, p.clothEdge()+4)
+	}
+	spineEnd = max(spineEnd, p.linked.mullLap+2, p.linked.tapeLap+2)
 	foreEnd = min(p.fore-p.turnIn-4, p.leafFore-4, p.page-8)
 	return spineEnd, foreEnd
 }

@@ -30,6 +30,8 @@ func LaidFlat(in Input) *scene.Scene {
 	d.parts()
 	d.chosen()
 	d.pastedLeaves()
+	d.quarterEdges()
+	d.finishing()
 	if len(d.layout.details) > 0 {
 		d.detailA()
 	}
@@ -80,6 +82,9 @@ func (d *flatDrawing) foot() []string {
 	if d.shape.spineDrawn(d.plan.Scale) > d.shape.spine {
 		out = append(out, words.Say("flat.foot.wider"))
 	}
+	if d.in.Book.Resolved.Finishing.Bands > 0 {
+		out = append(out, words.Say("flat.foot.bands"))
+	}
 	if len(d.layout.details) > 1 {
 		if parts := profileOf(d.in.Book).thicker(d.sectionB().shape); parts != "" {
 			out = append(out, words.Say("flat.foot.thicker", words.With{"parts": parts}))
@@ -91,12 +96,12 @@ func (d *flatDrawing) foot() []string {
 // parts draws covering, boards and spine piece.
 func (d *flatDrawing) parts() {
 	p, s := d.shape, d.sheet
-	cloth := draft.FlatCloth(d.colour.Covering)
-	covering := s.About(book.PartCovering, "")
-	outline := d.plan.Path(p.covering())
-	covering.Outline(draft.WasteLine(), d.plan.Path(p.whole())...)
-	covering.Face(outline, cloth, scene.Weave, d.plan.Plane())
-	covering.Outline(draft.FlatLine(d.colour.Covering), outline...)
+	s.About(p.cloth.edge(d.colour).part, "").Outline(draft.WasteLine(), d.plan.Path(p.whole())...)
+	for _, piece := range p.cloth.pieces(d.colour) {
+		about, outline := s.About(piece.part, ""), d.plan.Path(piece.outline(p.whole(), p.covering()))
+		about.Face(outline, draft.FlatCloth(piece.colour), scene.Weave, d.plan.Plane())
+		about.Outline(draft.FlatLine(piece.colour), outline...)
+	}
 	for _, side := range []float64{-1, 1} {
 		x0, x1 := p.boardRect(side)
 		d.part(book.PartBoard, x0, x1, draft.FlatBoard(d.colour.Board), scene.Board)
@@ -128,8 +133,14 @@ func (d *flatDrawing) chosen() {
 func (d *flatDrawing) outlines(part book.PartID, p flatPlan) [][]draft.P {
 	high := func(x0, x1 float64) []draft.P { return d.plan.Rect(x0, 0, x1, p.height) }
 	switch part {
-	case book.PartCovering:
-		return [][]draft.P{d.plan.Path(p.covering())}
+	case book.PartCovering, book.PartSide:
+		var pieces [][]draft.P
+		for _, piece := range p.cloth.pieces(d.colour) {
+			if piece.part == part {
+				pieces = append(pieces, d.plan.Path(piece.outline(p.whole(), p.covering())))
+			}
+		}
+		return pieces
 	case book.PartSpine:
 		spine := p.spineDrawn(d.plan.Scale)
 		return [][]draft.P{high(-spine/2, spine/2)}
@@ -137,7 +148,7 @@ func (d *flatDrawing) outlines(part book.PartID, p flatPlan) [][]draft.P {
 		return [][]draft.P{high(-p.inner(), -p.spine/2), high(p.spine/2, p.inner())}
 	case book.PartBoard:
 		return [][]draft.P{high(p.boardRect(-1)), high(p.boardRect(1))}
-	case book.PartLiner:
+	case leafOf(d.in.Book).part:
 		var leaves [][]draft.P
 		for _, side := range []float64{-1, 1} {
 			x0, x1 := p.leafRect(side, 0)
@@ -152,11 +163,12 @@ func (d *flatDrawing) outlines(part book.PartID, p flatPlan) [][]draft.P {
 // puts them, dotted where they would land were the case laid open.
 func (d *flatDrawing) pastedLeaves() {
 	p := d.shape
-	s := d.sheet.About(book.PartLiner, "")
+	of := leafOf(d.in.Book)
+	s := d.sheet.About(of.part, "")
 	for _, side := range []float64{-1, 1} {
 		x0, x1 := p.leafRect(side, 0)
 		leaf := d.plan.Rect(x0, p.leafTail, x1, p.leafHead)
-		s.Veil(leaf, d.colour.Liner.Towards(draft.Paper, 0.5), 0.34)
+		s.Veil(leaf, of.colour(d.colour).Towards(draft.Paper, 0.5), 0.34)
 		s.Outline(draft.PastedLine(draft.Ink), leaf...)
 		wrong := d.openMark(side)
 		s.Line(draft.OpenMarkLine(), d.plan.At(wrong, p.leafTail), d.plan.At(wrong, p.leafHead))

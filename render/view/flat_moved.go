@@ -11,7 +11,7 @@ func (d *flatDrawing) moved() {
 		return
 	}
 	first := d.in.movedPart()
-	for _, part := range []book.PartID{book.PartCovering, book.PartBoard, book.PartSpine, book.PartJoint, book.PartLiner} {
+	for _, part := range []book.PartID{book.PartCovering, book.PartSide, book.PartBoard, book.PartSpine, book.PartJoint, book.PartLiner, book.PartEndpaper} {
 		if part == book.PartJoint && part != first {
 			continue // between its neighbours
 		}

@@ -60,16 +60,17 @@ func (c cornerDetail) parts() {
 	p := c.shape
 	s := c.sheet
 	far := -p.fore()
-	c.face(s.About(book.PartCovering, ""), p.covering(), draft.FlatCloth(c.colour.Covering), scene.Weave)
-	c.edges(s.About(book.PartCovering, ""), draft.FlatLine(c.colour.Covering), p.covering())
+	edge := p.cloth.edge(c.colour)
+	c.face(s.About(edge.part, ""), p.covering(), draft.FlatCloth(edge.colour), scene.Weave)
+	c.edges(s.About(edge.part, ""), draft.FlatLine(edge.colour), p.covering())
 	board := []draft.P{{X: far, Y: 0}, {X: p.fore(), Y: 0}, {X: p.fore(), Y: p.height}, {X: far, Y: p.height}}
 	c.face(s.About(book.PartBoard, ""), board, draft.FlatBoard(c.colour.Board), scene.Board)
 	c.edges(s.About(book.PartBoard, ""), draft.FlatLine(c.colour.Board), board)
-	leaf := s.About(book.PartLiner, "")
+	leaf := s.About(leafOf(c.in.Book).part, "")
 	c.lines(leaf, draft.PastedLine(draft.Ink), draft.P{X: far, Y: p.leafHead}, draft.P{X: p.leafFore, Y: p.leafHead}, draft.P{X: p.leafFore, Y: 0})
 	wrong := c.openMark(1)
 	c.lines(leaf, draft.OpenMarkLine(), draft.P{X: wrong, Y: p.leafHead}, draft.P{X: wrong, Y: 0})
-	c.edges(s.About(book.PartCovering, ""), draft.WasteLine(), p.whole())
+	c.edges(s.About(edge.part, ""), draft.WasteLine(), p.whole())
 	s.Outline(draft.RuleLine(), c.window...)
 }
 
@@ -119,7 +120,7 @@ func (c cornerDetail) leafMark(radius float64) {
 	if x1-x0 < 2 {
 		return
 	}
-	c.sheet.About(book.PartLiner, "").Chain(draft.Chain{
+	c.sheet.About(leafOf(c.in.Book).part, "").Chain(draft.Chain{
 		Line: y, From: y, At: []float64{x0, x1},
 		Figures: []draft.Figure{c.in.figure(measure.MM(p.fore() - p.leafFore))},
 	})
@@ -239,6 +240,9 @@ func (d *flatDrawing) sectionMarks() {
 	for _, side := range []float64{-1, 1} {
 		at := d.plan.At(side*p.inner(), 0.17*p.height)
 		at.X += side * 44
+		if p.cloth.quarter && abs(abs(at.X-d.plan.X(0))-p.cloth.cloth*d.plan.Scale) < 24 { // on the spine cloth's edge
+			at.X += side * 34
+		}
 		out := draft.P{X: at.X - side*13, Y: at.Y}
 		if !d.sheet.Try(draft.P{X: at.X + side*9, Y: at.Y + 4}, "B", draft.Mark(), scene.Middle, 0) {
 			continue

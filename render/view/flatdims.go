@@ -22,7 +22,7 @@ func (d *flatDrawing) dimensions() {
 	up := d.up([]float64{top, p.height, 0, bottom})
 	up.From, up.Line = d.plan.X(-w), d.plan.X(-w)-near
 	s.Chain(up)
-	all := d.across([]float64{-w, w})
+	all := d.across([]float64{-p.cloth.cloth, p.cloth.cloth})
 	all.From, all.Line = d.plan.Y(top), d.plan.Y(top)-far
 	if rows > 1 {
 		all.Line -= 18 // clear of the second row
@@ -32,6 +32,9 @@ func (d *flatDrawing) dimensions() {
 	allUp.From, allUp.Line = d.plan.X(-w), d.plan.X(-w)-far+3
 	s.Chain(allUp)
 	d.leafDimensions(w, bottom, near)
+	if p.cloth.quarter {
+		d.sideDimensions(w, bottom, near)
+	}
 }
 
 // leafDimensions say where the pasted leaves lie on the boards.

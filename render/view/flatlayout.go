@@ -21,6 +21,17 @@ type flatLayout struct {
 type bands struct{ left, right, top, bottom float64 }
 
 func (in Input) flatBands(compact bool) bands {
+	b := in.oneCovering(compact)
+	if in.Dimensions && quartered(in.Book) {
+		b.bottom += sideRow
+	}
+	return b
+}
+
+// sideRow is the row of the sides' widths, px.
+const sideRow = 28.0
+
+func (in Input) oneCovering(compact bool) bands {
 	switch {
 	case !in.Dimensions:
 		return bands{24, 24, 24, 24}

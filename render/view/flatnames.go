@@ -72,8 +72,9 @@ func (d *flatDrawing) turnInNames() {
 	if strip < 17 {
 		return
 	}
-	ink := draft.Word().In(draft.MarksOn(draft.FlatCloth(d.colour.Covering)))
-	s := d.sheet.About(book.PartCovering, "covering.turnIn")
+	edge := p.cloth.edge(d.colour)
+	ink := draft.Word().In(draft.MarksOn(draft.FlatCloth(edge.colour)))
+	s := d.sheet.About(edge.part, "covering.turnIn")
 	left, right := (p.inner()+p.fore())/-2, (p.inner()+p.fore())/2
 	for _, w := range []struct {
 		text string
@@ -92,7 +93,8 @@ func (d *flatDrawing) turnInNames() {
 // leafNames say what the dashed lines are, on the left board, and the dotted
 // ones, on the right.
 func (d *flatDrawing) leafNames() {
-	size := words.With{"size": d.in.by(d.in.Book.Liner.PastedWidth, d.in.Book.Liner.Height)}
+	leaf := leafOf(d.in.Book)
+	size := words.With{"size": d.in.by(leaf.width, leaf.height)}
 	d.leafName(-1, words.Say("flat.leaf", size), words.Say("flat.leaf.1", size), words.Say("flat.leaf.2"), words.Say("flat.leaf.short"))
 	shift, key := d.shape.shift, "flat.open"
 	if shift < 0 {
@@ -107,7 +109,7 @@ func (d *flatDrawing) leafNames() {
 func (d *flatDrawing) leafName(side float64, whole, first, second, short string) {
 	p := d.shape
 	t := draft.Word().At(12)
-	s := d.sheet.About(book.PartLiner, "")
+	s := d.sheet.About(leafOf(d.in.Book).part, "")
 	room := (p.board-2*abs(p.shift))*d.plan.Scale - 24
 	at := d.plan.At(side*(p.fore()+p.inner())/2, max(p.leafTail, 0))
 	at.Y -= 12
@@ -135,6 +137,9 @@ func (d *flatDrawing) grain() {
 		if abs(p.leafFore-p.shift-p.fore()+in)*d.plan.Scale < 7 { // on the dotted line
 			in = 0.24 * p.board
 		}
+		if side > 0 && d.in.Book.Resolved.Finishing.ElasticWidth > 0 { // beside the elastic's ends
+			in = max(in, min(elasticFromFore+d.in.Book.Resolved.Finishing.ElasticWidth.MM()+4, 0.5*p.board))
+		}
 		clear := min(46/d.plan.Scale, 0.4*p.height) // of the remarks at the tail
 		d.arrow(book.PartBoard, x0+in, max(0.14*p.height, clear), x1-in, 0.86*p.height, side)
 	}
@@ -143,7 +148,7 @@ func (d *flatDrawing) grain() {
 	}
 	if strip := p.endIn * d.plan.Scale; strip >= 17 {
 		middle := (p.fore() + p.inner()) / -2
-		d.arrow(book.PartCovering, middle-p.endIn, -0.82*p.endIn, middle, -0.18*p.endIn, 1)
+		d.arrow(p.cloth.edge(d.colour).part, middle-p.endIn, -0.82*p.endIn, middle, -0.18*p.endIn, 1)
 	}
 }
 
@@ -161,7 +166,7 @@ func (d *flatDrawing) arrow(id book.PartID, x0, y0, x1, y1, side float64) {
 		s.GrainArrow(d.plan.At(x, y0), d.plan.At(x, y1), draft.Ink2)
 	case book.AlongWidth:
 		y := y0 + 0.1*(y1-y0)
-		if id == book.PartCovering {
+		if id == book.PartCovering || id == book.PartSide {
 			y = (y0 + y1) / 2
 		}
 		s.GrainArrow(d.plan.At(x0, y), d.plan.At(x1, y), draft.Ink2)

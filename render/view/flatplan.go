@@ -17,6 +17,7 @@ type flatPlan struct {
 	leafTail, leafHead          float64 // y of its edges
 	shift                       float64 // how far the open-case mark lies nearer the spine
 	cut, angle                  float64 // corner
+	cloth                       coverPlan
 }
 
 func planFlat(b book.Book) flatPlan {
@@ -24,12 +25,13 @@ func planFlat(b book.Book) flatPlan {
 	p := flatPlan{
 		spine: c.SpineWidth.MM(), joint: c.JointWidth.MM(), board: c.BoardWidth.MM(), height: c.BoardHeight.MM(),
 		endIn:     (c.CoveringHeight - c.BoardHeight).MM() / 2,
-		leafWidth: b.Liner.PastedWidth.MM(),
+		leafWidth: leafOf(b).width.MM(),
 		leafTail:  b.Casing.Tail.MM(),
 		shift:     b.Casing.ShiftIfOpen.MM(),
+		cloth:     coverOf(b),
 		cut:       c.CornerCut.MM(), angle: b.Resolved.Covering.CornerAngle * math.Pi / 180,
 	}
-	p.sideIn = c.CoveringWidth.MM()/2 - p.fore()
+	p.sideIn = p.cloth.outer - p.fore()
 	p.leafHead = p.height - b.Casing.Head.MM()
 	p.leafFore = p.fore() - b.Casing.ForeEdge.MM()
 	return p

@@ -17,7 +17,8 @@ type profile struct {
 	width               float64 // of the block
 	spineHalf, foreHalf float64 // half thicknesses of the block
 	board, spine, cloth float64 // thicknesses
-	liner               float64
+	liner               float64 // of paper between the sections and a board
+	inset               float64 // of the folds from the block's back
 	spineWidth          float64
 	setBack             float64 // board's spine edge from the block's back
 	groove              float64
@@ -29,6 +30,8 @@ type profile struct {
 	page, creep         float64
 	closes              bool
 	jointFree           float64 // of its width, what the bends leave
+	linked              linkedProfile
+	quarter             quarterProfile
 }
 
 func profileOf(b book.Book) profile {
@@ -42,7 +45,13 @@ func profileOf(b book.Book) profile {
 		turnIn: b.TurnInSeen().MM(), pleat: r.Liner.PleatDepth.MM(),
 		page: r.Page.Width.MM(), closes: b.ToCut.Closes,
 	}
+	p.inset = p.liner
 	p.creep = p.width - p.page
+	p.quarter = quarterOf(b)
+	if linked(b) {
+		p.linked = linkedOf(b)
+		p.liner, p.inset, p.pleat = 2*p.linked.endpaper, p.linked.mull+p.linked.tape, 0
+	}
 	p.jointFree = (b.ToCut.JointWidth - r.Stock.Covering.Thickness.Times(r.Joint.BendLoss)).MM()
 	if !p.closes {
 		p.ride()
@@ -128,9 +137,20 @@ func (p profile) jointLength() float64 {
 	return sum
 }
 
-// coveringMiddle is the middle of the covering's thickness, its bends rounded.
+// coveringMiddle is the middle of the covering's thickness, its bends rounded;
+// of a quarter covering, the spine cloth's.
 func (p profile) coveringMiddle() []draft.P {
-	return offset(draft.Rounded(p.coveringPath(), 0.35+0.5*p.cloth), -p.cloth/2)
+	path := p.coveringPath()
+	if p.quarter.is {
+		path = p.clothPath()
+	}
+	return middle(path, p.cloth)
+}
+
+// middle is the middle of a sheet that lies on a path with its inner face, its
+// bends rounded.
+func middle(path []draft.P, thick float64) []draft.P {
+	return offset(draft.Rounded(path, 0.35+0.5*thick), -thick/2)
 }
 
 // offset is a row of points moved to the left of its direction by so much,
@@ -197,7 +217,7 @@ func (p profile) leafPair(i, j int, right float64) []draft.P {
 	low, high := p.band(i, 0)
 	half := (high - low) / 2 * share
 	depth := min(half, p.width/4)
-	start := p.liner + (high-low)/2 - half // nested folds stand one inside the other
+	start := p.inset + (high-low)/2 - half // nested folds stand one inside the other
 	centre := start + depth
 	path := []draft.P{p.inBand(i, edge, -share), p.inBand(i, centre, -share)}
 	for k := 1; k < foldSteps; k++ {
@@ -277,7 +297,7 @@ func (p profile) back() float64 { return -p.spine - p.cloth }
 // halfThickness is half of the most that the drawing is thick.
 func (p profile) halfThickness() float64 {
 	most := max(p.boardOut(p.setBack), p.boardOut(p.fore), p.spineWidth/2)
-	return most + p.cloth
+	return most + p.outside()
 }
 
 // leastPart is the least that a part may be thick on the sheet, px.
@@ -288,6 +308,9 @@ const leastPart = 3.0
 func (p profile) thickened(scale float64) profile {
 	least := leastPart / scale
 	p.board, p.cloth = max(p.board, least), max(p.cloth, least)
+	if p.quarter.is {
+		p.quarter.side = max(p.quarter.side, least)
+	}
 	p.spine, p.spineWidth = max(p.spine, least), max(p.spineWidth, least)
 	return p
 }
@@ -301,7 +324,7 @@ func (p profile) thicker(drawn profile) string {
 	}{
 		{"endon.spine-piece", drawn.spine > p.spine || drawn.spineWidth > p.spineWidth},
 		{"endon.board", drawn.board > p.board},
-		{"endon.covering", drawn.cloth > p.cloth},
+		{"endon.covering", drawn.cloth > p.cloth || drawn.quarter.side > p.quarter.side},
 	} {
 		if of.thicker {
 			parts = append(parts, words.Say(of.key))

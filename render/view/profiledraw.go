@@ -31,9 +31,16 @@ func (p profile) leavesALine(scale float64) int {
 
 func (d profileDrawing) draw() {
 	d.sections()
-	d.liner()
+	if d.shape.linked.is {
+		d.endpapers()
+	} else {
+		d.liner()
+	}
 	for _, up := range []float64{1, -1} {
 		d.board(up)
+	}
+	if d.shape.linked.is {
+		d.lining()
 	}
 	d.spinePiece()
 	d.covering()
@@ -96,13 +103,21 @@ func (d profileDrawing) spinePiece() {
 
 // covering draws the cloth from one turn-in round the spine to the other.
 func (d profileDrawing) covering() {
-	half := d.shape.coveringMiddle()
-	whole := half
-	for i := len(half) - 2; i >= 0; i-- {
-		whole = append(whole, draft.P{X: half[i].X, Y: -half[i].Y})
+	whole := mirroredOn(d.shape.coveringMiddle())
+	if d.shape.quarter.is {
+		d.sides()
 	}
 	d.sheet.About(book.PartCovering, "").Lines(
 		draft.SheetLine(d.colour.Covering, d.shape.cloth*d.plan.Scale), d.lines(whole)...)
+}
+
+// mirroredOn goes on from the end of a path, on the axis, along its mirror image.
+func mirroredOn(half []draft.P) []draft.P {
+	whole := half[:len(half):len(half)]
+	for i := len(half) - 2; i >= 0; i-- {
+		whole = append(whole, draft.P{X: half[i].X, Y: -half[i].Y})
+	}
+	return whole
 }
 
 // lines clips a row of millimetre points and maps it to the sheet.
@@ -139,8 +154,12 @@ func (d profileDrawing) edges(id book.PartID, p profile) (lines [][]draft.P, are
 		whole = [][]draft.P{p.coveringMiddle(), mirrored(p.coveringMiddle(), -1)}
 	case book.PartJoint:
 		whole = [][]draft.P{p.jointPath(), mirrored(p.jointPath(), -1)}
-	case book.PartLiner:
-		whole = [][]draft.P{p.linerPath()}
+	case book.PartSide:
+		if p.quarter.is {
+			whole = [][]draft.P{p.sideMiddle(), mirrored(p.sideMiddle(), -1)}
+		}
+	case book.PartLiner, book.PartEndpaper, book.PartMull, book.PartTape:
+		whole = p.holding(id)
 	case book.PartFolio, book.PartBlock:
 		for i := range p.sections {
 			whole = append(whole, p.leafPair(i, 0, d.x1))

@@ -22,6 +22,9 @@ func (in Input) bookLine() string {
 // coveringLine is the covering's name and how its grain lies.
 func (in Input) coveringLine() string {
 	covering, _ := in.Book.Part("covering")
+	if stock := in.Book.Resolved.Stock; quartered(in.Book) {
+		return words.Say("strip.quarter", words.With{"name": stock.Covering.Name, "side": stock.Side.Name})
+	}
 	return words.Say("strip.grain."+string(covering.Grain), words.With{"name": in.Book.Resolved.Stock.Covering.Name})
 }
 
