@@ -37,8 +37,11 @@ func (a *apart) placeClosed() closedBook {
 	for percent := closedMost; percent >= closedLeast; percent-- {
 		for i, caption := range a.captions(percent) {
 			c.caption = caption
-			wide := a.larger(widest(caption), func(b *apart) float64 { return widest(b.captions(percent)[i]) })
-			if a.tryClosed(&c, float64(percent)/100, wide) {
+			under := draft.P{
+				X: a.larger(widest(caption), func(b *apart) float64 { return widest(b.captions(percent)[i]) }),
+				Y: a.larger(captionHigh(caption), func(b *apart) float64 { return captionHigh(b.captions(percent)[i]) }),
+			}
+			if a.tryClosed(&c, float64(percent)/100, under) {
 				return c
 			}
 		}
@@ -65,12 +68,12 @@ func (a *apart) captions(percent int) [][]string {
 	}
 }
 
-// tryClosed places it at a share of the parts' scale over a caption so wide.
-func (a *apart) tryClosed(c *closedBook, share, caption float64) bool {
+// tryClosed places it at a share of the parts' scale over a caption so wide
+// and high.
+func (a *apart) tryClosed(c *closedBook, share float64, caption draft.P) bool {
 	scale := share * a.stack.boards.scale
 	left, right, down, up := a.lyingReach(c.size)
-	wide, high := max((right-left)*scale, caption), (up-down)*scale
-	high += captionName + captionLine*float64(len(c.caption)) + captionAir
+	wide, high := max((right-left)*scale, caption.X), (up-down)*scale+caption.Y
 	edge, top := a.edge(), a.edge()/2+edgeLeast/2
 	if a.in.Title {
 		top = closedTitle
@@ -95,6 +98,11 @@ func (a *apart) lyingReach(c closedSizes) (left, right, down, up float64) {
 	l, r, d, u := closedSizesOf(a.then.in.Book).lyingReach()
 	to := a.in.towards
 	return to(left, min(left, l)), to(right, max(right, r)), to(down, min(down, d)), to(up, max(up, u))
+}
+
+// captionHigh is what the name and the lines under it take, px.
+func captionHigh(lines []string) float64 {
+	return captionName + captionLine*float64(len(lines)) + captionAir
 }
 
 // widest is the width of the widest line, px.

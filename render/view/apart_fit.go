@@ -1,6 +1,8 @@
 package view
 
 import (
+	"slices"
+
 	"grainwise/model/check"
 	"grainwise/render/draft"
 )
@@ -33,22 +35,14 @@ func (a *apart) edge() float64 {
 
 // fit chooses how much the labels say and places the stack in what is left.
 func (a *apart) fit() {
-	var wide float64
-	for level := range levels {
-		a.labels = a.labelsAt(level)
-		wide = a.larger(labelsWidth(a.labels), func(b *apart) float64 { return labelsWidth(b.labelsAt(level)) })
-		if wide <= columnShare*a.sheet.Width {
-			break
-		}
-	}
-	wide = max(wide, a.movingWidth())
 	edge, w, h := a.edge(), a.sheet.Width, a.sheet.Height
 	a.foot = h - share(footShare, h, footLeast, footMost)
+	wide := max(a.fitLabels(), a.movingWidth())
 	frame := draft.Box{
 		X0: edge,
 		X1: w - max(edge/2, edgeLeast) - wide - columnGap,
 		Y0: share(topShare, h, topLeast, topMost),
-		Y1: a.foot - float64(a.footRows()-1)*footLeading - footAir,
+		Y1: a.labelsFoot() - labelAir,
 	}
 	if a.in.Dimensions {
 		frame.X0 += a.beside() + dimensionsLeft
@@ -57,6 +51,37 @@ func (a *apart) fit() {
 	size, base := a.roomy()
 	a.stack = size.stackIn(frame, base)
 	a.column = a.stack.right + columnGap
+}
+
+// fitLabels chooses how much the labels say, and how many of them; it returns
+// the width of their column. The last to go are those of the case.
+func (a *apart) fitLabels() (wide float64) {
+	room := a.labelsFoot() - edgeLeast
+	for level := range levels {
+		a.labels = a.labelsAt(level)
+		wide = a.larger(labelsWidth(a.labels), func(b *apart) float64 { return labelsWidth(b.labelsAt(level)) })
+		if wide <= columnShare*a.sheet.Width && labelsHeight(a.labels) <= room {
+			break
+		}
+	}
+	for len(a.labels) > 1 && labelsHeight(a.labels) > room {
+		a.labels = slices.Delete(a.labels, 1, 2)
+	}
+	return wide
+}
+
+// labelsFoot is how far down the labels may reach.
+func (a *apart) labelsFoot() float64 {
+	return a.foot - float64(a.footRows()-1)*footLeading - footAir + labelAir
+}
+
+// labelsHeight is what the labels take one below the other, px.
+func labelsHeight(labels []apartLabel) float64 {
+	high := 0.0
+	for _, l := range labels {
+		high += labelAbove + l.below()
+	}
+	return high
 }
 
 // labelsWidth is the widest line of the labels, px.

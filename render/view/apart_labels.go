@@ -49,7 +49,7 @@ func (a *apart) drawLabels() {
 			blocks[i].Anchor, blocks[i].Weight = anchors[i].band, bandWeight
 		}
 	}
-	bottom := a.foot - float64(a.footRows()-1)*footLeading - footAir + labelAir
+	bottom := a.labelsFoot()
 	ys, fit := draft.PlaceLabels(blocks, edgeLeast, bottom)
 	if n := len(a.labels); !fit && n < len(labels) { // no room for a label more
 		labels, blocks = labels[:n], blocks[:n]

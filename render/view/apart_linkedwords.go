@@ -37,6 +37,9 @@ func (a linkedBlock) sewingLabel() apartLabel {
 
 func (a linkedBlock) notes() []string {
 	notes := []string{words.Say("apart.foot.apart")}
+	if a.base.pitch == a.base.seat {
+		notes[0] = words.Say("apart.foot.ends")
+	}
 	for i, t := range a.tapeBoxes() {
 		if t.y1-t.y0 > a.tapes[i][1]-a.tapes[i][0] {
 			notes = append(notes, words.Say("apart.foot.tapes"))
@@ -50,7 +53,7 @@ func (a linkedBlock) notes() []string {
 }
 
 const (
-	bandOver = 8.0  // px over the endpapers that the lining's leader runs
+	bandOver = 14.0 // px over the endpapers that the lining's leader runs
 	bandsOff = 15.0 // between two such leaders
 )
 

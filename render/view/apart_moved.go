@@ -156,7 +156,8 @@ func (a *apart) turnIns() [][]draft.P {
 // movingLabel names what moves in the column of labels.
 func (a *apart) movingLabel() (apartLabel, bool) {
 	name, was, ok := a.in.movedName()
-	return apartLabel{part: a.in.movedPart(), name: name, size: was, moving: true}, ok
+	part := a.in.movedPart()
+	return apartLabel{part: part, name: name, size: was, moving: true}, ok && !finishing(part) && len(a.silhouettes(part)) > 0
 }
 
 // movingWidth is what that label asks of the column: two lines, if need be, the

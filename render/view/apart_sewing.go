@@ -6,7 +6,7 @@ import (
 )
 
 const (
-	threadTight = 3.2 // px between two sections' threads, below which one stands for several
+	threadTight = 5.0 // px across between two threads, half of it clear; below it one stands for several
 	linkReach   = 2.2 // mm of a link stitch along the fold
 	kettleDot   = 1.1 // px
 )

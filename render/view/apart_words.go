@@ -22,11 +22,12 @@ type apartLabel struct {
 }
 
 // The levels of detail of the labels: a small frame drops the remarks, then
-// all but the sizes themselves.
+// all but the sizes themselves, then those.
 const (
 	withRemarks = iota
 	withSizes
 	shortest
+	names
 	levels
 )
 
@@ -40,6 +41,8 @@ func (l apartLabel) at(level int) apartLabel {
 		l.size = cmp.Or(l.less, l.size)
 	case shortest:
 		l.name, l.size = cmp.Or(l.short, l.name), cmp.Or(l.bare, l.size)
+	case names:
+		l.name, l.size = cmp.Or(l.short, l.name), ""
 	}
 	return l
 }
@@ -61,8 +64,8 @@ func spokenOf(part book.PartID) []book.PartID {
 	switch part {
 	case book.PartFolio:
 		return []book.PartID{part, book.PartBlock, book.PartInterleaf}
-	case book.PartMull:
-		return []book.PartID{part, book.PartTape}
+	case book.PartBlock: // the sewing's label; its findings stand with the sections
+		return nil
 	case book.PartSpine:
 		return []book.PartID{part, book.PartJoint}
 	}

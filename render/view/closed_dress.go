@@ -1,6 +1,7 @@
 package view
 
 import (
+	"math"
 	"slices"
 
 	"grainwise/model/book"
@@ -62,19 +63,20 @@ func (d closedDress) bandsOut() float64 {
 	return bandRise
 }
 
-// sideFrom is x of the side's inner edge on a closed book's cover, all of its
-// width where there is no side.
-func (c closedSizes) sideFrom() float64 {
+// sideFrom is x of the side's inner edge on a closed book's cover, which leaves
+// so much to see; all of its width where there is no side.
+func (c closedSizes) sideFrom(least float64) float64 {
 	if !c.dress.quarter {
 		return c.width
 	}
-	return min(c.spine+c.joint+c.dress.spineCloth, c.width)
+	return max(min(c.spine+c.joint+c.dress.spineCloth, c.width-least), 0)
 }
 
-// labelBox is the label on the front cover, no larger than the cover.
-func (c closedSizes) labelBox() (x0, x1, y0, y1 float64) {
+// labelBox is the label on the front cover, no larger than the cover and at
+// least so wide and high.
+func (c closedSizes) labelBox(wide, high float64) (x0, x1, y0, y1 float64) {
 	from := min(c.spine+c.joint, c.width)
-	w, h := min(c.dress.labelWidth, c.width-from), min(c.dress.labelHeight, c.height)
+	w, h := min(max(c.dress.labelWidth, wide), c.width-from), min(max(c.dress.labelHeight, high), c.height)
 	x, y := (from+c.width)/2, labelUp*c.height
 	y = min(max(y, h/2), c.height-h/2)
 	return x - w/2, x + w/2, y - h/2, y + h/2
@@ -112,7 +114,7 @@ func (f closedFinish) least() float64 { return leastPart / f.o.scale }
 
 // cover draws a board with what covers it: cloth, or spine cloth and side.
 func (f closedFinish) cover(z0, z1 float64, shades ...scene.Shade) {
-	c, side := f.c, f.c.sideFrom()
+	c, side := f.c, f.c.sideFrom(f.least())
 	if side > 0 {
 		f.o.box(f.sheet, box{x1: side, y1: c.height, z0: z0, z1: z1}, boxLook{f.colours.Covering, scene.Weave, shades})
 	}
@@ -128,7 +130,7 @@ func (f closedFinish) outlines(part book.PartID) [][]draft.P {
 	case part == book.PartRibbon && dress.ribbon > 0:
 		return [][]draft.P{f.ribbonOutline()}
 	case part == book.PartLabel && dress.labelWidth > 0:
-		x0, x1, y0, y1 := f.c.labelBox()
+		x0, x1, y0, y1 := f.c.labelBox(f.least(), f.least()/math.Hypot(depthX, depthY))
 		return [][]draft.P{f.o.flat(x0, x1, y0, y1, f.c.thickness)}
 	case part == book.PartElastic && dress.elastic > 0:
 		x0, x1 := f.c.elasticX(f.least())

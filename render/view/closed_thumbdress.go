@@ -57,11 +57,11 @@ func (f standingFinish) behind() {
 // front is what lies on the front cover.
 func (f standingFinish) front() {
 	c := f.c
-	if side := c.sideFrom(); side < c.width {
+	if side := c.sideFrom(f.least()); side < c.width {
 		f.piece(book.PartSide, f.colours.Side, scene.Weave, f.rect(side, c.width, 0, c.height))
 	}
 	if c.dress.labelWidth > 0 {
-		f.piece(book.PartLabel, f.colours.Label, scene.Tooth, f.rect(c.labelBox()))
+		f.piece(book.PartLabel, f.colours.Label, scene.Tooth, f.rect(c.labelBox(f.least(), f.least())))
 	}
 	if c.dress.elastic > 0 {
 		x0, x1 := c.elasticX(f.least())

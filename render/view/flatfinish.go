@@ -10,7 +10,7 @@ import (
 // Where the finishing lies on the case laid flat, seen from the inside: the
 // front board is the left one.
 const (
-	elasticSlot = 12.0 // mm from head and tail
+	elasticSlot = 16.0 // mm from head and tail
 	elasticEnd  = 25.0 // mm glued down inside
 	slotThick   = 2.2  // px
 )
@@ -29,7 +29,8 @@ func (d *flatDrawing) labelPlace(dress closedDress) {
 		return
 	}
 	p := d.shape
-	w, h := min(dress.labelWidth, p.board), min(dress.labelHeight, p.height)
+	least := leastPart / d.plan.Scale
+	w, h := min(max(dress.labelWidth, least), p.board), min(max(dress.labelHeight, least), p.height)
 	x := -(p.inner() + p.fore()) / 2
 	y := min(max(labelUp*p.height, h/2), p.height-h/2)
 	s := d.sheet.About(book.PartLabel, "label.width")
@@ -37,8 +38,12 @@ func (d *flatDrawing) labelPlace(dress closedDress) {
 	f := d.in.Book.Resolved.Finishing
 	at := d.plan.At(x, y+h/2)
 	at.Y += 15
-	d.centred(s, at, words.Say("flat.label", words.With{"size": d.in.by(f.LabelWidth, f.LabelHeight)}),
-		draft.Word(), w*d.plan.Scale-8)
+	size := words.With{"size": d.in.by(f.LabelWidth, f.LabelHeight)}
+	for _, text := range []string{words.Say("flat.label", size), words.Say("worn.label", size), words.Say("flat.label.short")} {
+		if d.centred(s, at, text, draft.Word(), w*d.plan.Scale-8) {
+			return
+		}
+	}
 }
 
 // elasticSlots are where the elastic goes through the back board, and its ends

@@ -119,7 +119,7 @@ func TestGhostsAreTheOldOutlines(t *testing.T) {
 // of the part chosen.
 func outlinesOf(v view.View, in view.Input) []scene.Path {
 	var out []scene.Path
-	for _, part := range []book.PartID{book.PartFolio, book.PartLiner, book.PartBoard, book.PartSpine, book.PartCovering, book.PartBook} {
+	for _, part := range drawnParts() {
 		in.Chosen = part
 		for _, item := range v.Draw(in).Items {
 			if st, is := item.(scene.Stroke); is && accented(st) && len(st.Line.Dash) == 0 {
@@ -128,6 +128,14 @@ func outlinesOf(v view.View, in view.Input) []scene.Path {
 		}
 	}
 	return out
+}
+
+// drawnParts are the parts that any book may have.
+func drawnParts() []book.PartID {
+	return []book.PartID{
+		book.PartFolio, book.PartLiner, book.PartEndpaper, book.PartTape, book.PartMull, book.PartBoard, book.PartSpine,
+		book.PartCovering, book.PartSide, book.PartBook, book.PartRibbon, book.PartElastic, book.PartLabel, book.PartBand,
+	}
 }
 
 // Nothing changed: not a line differs from rest, whatever is said to move.

@@ -31,9 +31,8 @@ func input(t *rapid.T) view.Input {
 		Width:  frame[0], Height: frame[1],
 		Dimensions: rapid.Bool().Draw(t, "dimensions"), Grain: rapid.Bool().Draw(t, "grain"),
 		Title: rapid.Bool().Draw(t, "title"), DarkSurround: rapid.Bool().Draw(t, "dark"),
-		Chosen: rapid.SampledFrom([]book.PartID{"", book.PartBoard, book.PartCovering, book.PartSpine,
-			book.PartJoint, book.PartLiner, book.PartFolio, book.PartBlock, book.PartInterleaf}).Draw(t, "chosen"),
-		Name: rapid.SampledFrom([]string{"", "Low Water", "A name so long that no title strip can hold it beside anything else at all"}).Draw(t, "name"),
+		Chosen: rapid.SampledFrom(append(drawnParts(), "", book.PartJoint, book.PartBlock, book.PartInterleaf)).Draw(t, "chosen"),
+		Name:   rapid.SampledFrom([]string{"", "Low Water", "A name so long that no title strip can hold it beside anything else at all"}).Draw(t, "name"),
 	}
 }
 
@@ -57,7 +56,7 @@ func TestEveryViewOfAnyBook(t *testing.T) {
 	}
 }
 
-// Any design in any frame: no board, spine piece or covering is drawn less than
+// Any design in any frame: no piece of the case or at the back is drawn less than
 // 3 px wide or thick; what a detail shows of them counts as well.
 func TestNoPartIsTooThinToSee(t *testing.T) {
 	const least = 3 - 1e-6
@@ -66,7 +65,7 @@ func TestNoPartIsTooThinToSee(t *testing.T) {
 			rapid.Check(t, func(t *rapid.T) {
 				in := input(t)
 				s := v.Draw(in)
-				cloth := 0.0 // px, of the cut covering
+				cloth, side := 0.0, 0.0 // px, of the cut covering
 				for _, item := range s.Items {
 					switch it := item.(type) {
 					case scene.Face:
@@ -77,10 +76,16 @@ func TestNoPartIsTooThinToSee(t *testing.T) {
 						if it.Part == string(book.PartCovering) {
 							cloth = max(cloth, it.Line.Width/scene.Px)
 						}
+						if it.Part == string(book.PartSide) {
+							side = max(side, it.Line.Width/scene.Px)
+						}
 					}
 				}
 				if v.ID == "end-on" && cloth < least {
 					t.Fatalf("the covering is %.2f px", cloth)
+				}
+				if quarter := in.Book.Resolved.Covering.Kind == book.QuarterCovering; v.ID == "end-on" && quarter && in.Chosen != book.PartSide && side < least {
+					t.Fatalf("the sides are %.2f px", side)
 				}
 			})
 		})
@@ -88,7 +93,14 @@ func TestNoPartIsTooThinToSee(t *testing.T) {
 }
 
 func caseParts() map[string]bool {
-	return map[string]bool{string(book.PartBoard): true, string(book.PartSpine): true, string(book.PartCovering): true}
+	parts := map[string]bool{}
+	for _, p := range []book.PartID{
+		book.PartBoard, book.PartSpine, book.PartCovering, book.PartSide, book.PartEndpaper, book.PartTape, book.PartMull,
+		book.PartElastic, book.PartLabel,
+	} {
+		parts[string(p)] = true
+	}
+	return parts
 }
 
 // smallerSide is the smaller side of a face in its own plane, px.

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"grainwise/assets/words"
+	"grainwise/model/book"
 )
 
 // worn names the finishing with its sizes, in the order of its making.
@@ -24,6 +25,16 @@ func (in Input) worn() []string {
 		out = append(out, counted("worn.bands", f.Bands))
 	}
 	return out
+}
+
+// finishing tells whether a part is one of these; they are named under the
+// closed book.
+func finishing(part book.PartID) bool {
+	switch part {
+	case book.PartRibbon, book.PartElastic, book.PartLabel, book.PartBand:
+		return true
+	}
+	return false
 }
 
 // listed sets so many to a line.
