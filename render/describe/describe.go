@@ -76,9 +76,13 @@ func (in Input) kind(what, id string) string {
 	return words.Say("describe."+what, words.With{"kind": name})
 }
 
-// drawing says what the drawing on show is like.
+// drawing says what the drawing on show is like, of this structure where that
+// looks different.
 func (in Input) drawing() Paragraph {
-	meaning, known := words.Lookup("describe.view." + in.View)
+	meaning, known := words.Lookup("describe.view." + in.View + "." + string(in.Book.Resolved.Structure))
+	if !known {
+		meaning, known = words.Lookup("describe.view." + in.View)
+	}
 	if !known {
 		return Paragraph{}
 	}

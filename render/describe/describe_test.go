@@ -12,6 +12,7 @@ import (
 	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/model/project"
+	"grainwise/model/stock"
 	"grainwise/render/view"
 )
 
@@ -112,5 +113,25 @@ func TestAQuietBookSaysSo(t *testing.T) {
 	p := Input{}.troubles()
 	if len(p.Lines) != 1 || p.Lines[0] != words.Say("describe.noTrouble") {
 		t.Errorf("%q", p.Lines)
+	}
+}
+
+// A link-stitched book is described by its own parts, not by a liner's.
+func TestALinkedBookInWords(t *testing.T) {
+	d := book.Defaults(measure.Metric)
+	d.Design.Structure, d.Design.Sewing.Method = book.LinkStitched, book.LinkOnTapes
+	d.Design.Covering.Kind = book.QuarterCovering
+	in := of(book.Compute(book.Resolve(d, stock.Default())), measure.Metric)
+	for _, v := range view.All() {
+		in.View = v.ID
+		text := Text(Words(in))
+		for _, want := range []string{"Endpaper: 2 pieces", "Tape: 2 pieces", "Spine lining: 1 piece", "Side: 2 pieces"} {
+			if !strings.Contains(text, want) {
+				t.Errorf("%s: %q is missing in\n%s", v.ID, want, text)
+			}
+		}
+		if strings.Contains(strings.ToLower(text), "liner") {
+			t.Errorf("%s speaks of a liner:\n%s", v.ID, text)
+		}
 	}
 }
