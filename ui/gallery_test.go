@@ -31,8 +31,8 @@ func TestAFormatIsOneStepAndKeepsTheMaterials(t *testing.T) {
 	before := w.session.Decisions().Design
 	w.openGallery()
 	cards := w.cards(t)
-	if len(cards) != 10 {
-		t.Fatalf("%d cards, want the ten built-in formats", len(cards))
+	if len(cards) != len(project.BuiltIn()) {
+		t.Fatalf("%d cards, want the %d built-in formats", len(cards), len(project.BuiltIn()))
 	}
 	landscape, _ := project.FindBuiltIn("landscape")
 	for _, c := range cards {
@@ -90,10 +90,10 @@ func TestFavouritesAreKeptRenamedAndDeleted(t *testing.T) {
 	w.entry(t).SetText("Mine")
 	test.Tap(w.button(t, "Keep"))
 	own, err := w.ports.Favourites.List()
-	if err != nil || len(own) != 1 || own[0].Name != "Mine" || len(w.cards(t)) != 11 {
+	if err != nil || len(own) != 1 || own[0].Name != "Mine" || len(w.cards(t)) != len(project.BuiltIn())+1 {
 		t.Fatalf("%v, %v, %d cards", own, err, len(w.cards(t)))
 	}
-	if to, want := w.galleryShows(t), 3*cardHeight+2*cardGap; to < want || !strings.Contains(w.status.about.Text(), "Mine") {
+	if to, want := w.galleryShows(t), 4*cardHeight+3*cardGap; to < want || !strings.Contains(w.status.about.Text(), "Mine") {
 		t.Errorf("the new card reaches down to %v, shown is down to %v, said %q", want, to, w.status.about.Text())
 	}
 	test.Tap(w.button(t, "Rename"))
@@ -111,7 +111,7 @@ func TestFavouritesAreKeptRenamedAndDeleted(t *testing.T) {
 	w.openGallery()
 	test.Tap(w.button(t, "Delete"))
 	test.Tap(w.button(t, "Delete"))
-	if own, _ = w.ports.Favourites.List(); len(own) != 0 || len(w.cards(t)) != 10 {
+	if own, _ = w.ports.Favourites.List(); len(own) != 0 || len(w.cards(t)) != len(project.BuiltIn()) {
 		t.Errorf("still there: %v", own)
 	}
 }
