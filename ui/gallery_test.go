@@ -93,7 +93,7 @@ func TestFavouritesAreKeptRenamedAndDeleted(t *testing.T) {
 	if err != nil || len(own) != 1 || own[0].Name != "Mine" || len(w.cards(t)) != len(project.BuiltIn())+1 {
 		t.Fatalf("%v, %v, %d cards", own, err, len(w.cards(t)))
 	}
-	if to, want := w.galleryShows(t), 4*cardHeight+3*cardGap; to < want || !strings.Contains(w.status.about.Text(), "Mine") {
+	if to, want := w.galleryShows(t), w.cards(t)[len(project.BuiltIn())].Position().Y+cardHeight; to < want || !strings.Contains(w.status.about.Text(), "Mine") {
 		t.Errorf("the new card reaches down to %v, shown is down to %v, said %q", want, to, w.status.about.Text())
 	}
 	test.Tap(w.button(t, "Rename"))
@@ -103,7 +103,7 @@ func TestFavouritesAreKeptRenamedAndDeleted(t *testing.T) {
 		t.Errorf("renamed to %q", own[0].Name)
 	}
 	widen(t, w, 150)
-	last := w.cards(t)[10]
+	last := w.cards(t)[len(project.BuiltIn())]
 	test.Tap(last)
 	if got := w.session.Book().Resolved.Page.Width; got != measure.MM(222) {
 		t.Errorf("the favourite gives %v", got)

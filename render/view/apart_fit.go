@@ -60,7 +60,8 @@ func (a *apart) fitLabels() (wide float64) {
 	for level := range levels {
 		a.labels = a.labelsAt(level)
 		wide = a.larger(labelsWidth(a.labels), func(b *apart) float64 { return labelsWidth(b.labelsAt(level)) })
-		if wide <= columnShare*a.sheet.Width && labelsHeight(a.labels) <= room {
+		high := a.larger(labelsHeight(a.labels), func(b *apart) float64 { return labelsHeight(b.labelsAt(level)) })
+		if wide <= columnShare*a.sheet.Width && high <= room {
 			break
 		}
 	}
