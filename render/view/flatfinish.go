@@ -60,6 +60,7 @@ func (d *flatDrawing) elasticSlots(dress closedDress) {
 	line := draft.CutEdgeLine(draft.Ink)
 	for _, y := range [][2]float64{{slot, slot + end}, {p.height - slot, p.height - slot - end}} {
 		strip := d.plan.Rect(x1-w, y[0], x1, y[1])
+		s.Keep(boxAround(strip))
 		s.Veil(strip, d.colour.Elastic, 0.5)
 		s.Outline(draft.PartLine(d.colour.Elastic), strip...)
 		line.Width = slotThick * scene.Px
@@ -68,6 +69,13 @@ func (d *flatDrawing) elasticSlots(dress closedDress) {
 	at := d.plan.At(x1-w, p.height-slot-end/2)
 	s.Try(draft.P{X: at.X - 6, Y: at.Y + 4}, words.Say("worn.elastic", words.With{"width": d.in.size(d.in.Book.Resolved.Finishing.ElasticWidth)}),
 		draft.Word(), scene.End, 0)
+}
+
+// boxAround is the box of an upright rectangle, from its lower left or its upper
+// left corner round.
+func boxAround(rect []draft.P) draft.Box {
+	a, b := rect[0], rect[2]
+	return draft.Box{X0: min(a.X, b.X), Y0: min(a.Y, b.Y), X1: max(a.X, b.X), Y1: max(a.Y, b.Y)}
 }
 
 // bandPlaces are across the spine piece, on its outer side.
