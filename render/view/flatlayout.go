@@ -1,6 +1,7 @@
 package view
 
 import (
+	"grainwise/model/book"
 	"grainwise/model/measure"
 	"grainwise/render/draft"
 )
@@ -22,14 +23,29 @@ type bands struct{ left, right, top, bottom float64 }
 
 func (in Input) flatBands(compact bool) bands {
 	b := in.oneCovering(compact)
-	if in.Dimensions && quartered(in.Book) {
-		b.bottom += sideRow
+	if in.Dimensions {
+		b.bottom += in.sideRoom()
 	}
 	return b
 }
 
 // sideRow is the row of the sides' widths, px.
 const sideRow = 28.0
+
+// sideRoom is that row where there are sides, or were before a change.
+func (in Input) sideRoom() float64 {
+	room := func(b book.Book) float64 {
+		if quartered(b) {
+			return sideRow
+		}
+		return 0
+	}
+	now := room(in.Book)
+	if !in.moving() {
+		return now
+	}
+	return in.towards(now, max(now, room(*in.Before)))
+}
 
 func (in Input) oneCovering(compact bool) bands {
 	switch {
