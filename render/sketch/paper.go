@@ -51,7 +51,7 @@ func weight(d pen) {
 	d.scale()
 	d.meant(p{X: 30, Y: 64}, p{X: 74, Y: 18}, p{X: 190, Y: 18}, p{X: 146, Y: 64})
 	d.word(110, 45, "squareMetre")
-	d.word(110, 92, "gram")
+	d.word(110, 107, "gram")
 }
 
 // leafGrain shows a book that lies well, and one whose grain runs the wrong way.

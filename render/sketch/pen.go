@@ -12,7 +12,10 @@ import (
 type p = draft.P
 
 // pen draws on one picture.
-type pen struct{ *draft.Sheet }
+type pen struct {
+	*draft.Sheet
+	wordless bool
+}
 
 func line(width float64, c scene.Colour, dash ...float64) scene.Line {
 	l := scene.Line{Width: width * scene.Px, Colour: c}
@@ -128,6 +131,9 @@ func (d pen) first(x, y float64, key string) { d.say(x, y, key, scene.Start) }
 func (d pen) last(x, y float64, key string)  { d.say(x, y, key, scene.End) }
 
 func (d pen) say(x, y float64, key string, align scene.Align) {
+	if d.wordless {
+		return
+	}
 	d.Text(p{X: x, Y: y}, words.Say("sketch."+key), draft.Small().In(draft.Ink), align, 0)
 }
 

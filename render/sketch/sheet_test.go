@@ -20,7 +20,7 @@ func TestGallery(t *testing.T) {
 				t.Fatal(err)
 			}
 			defer file.Close()
-			if err := raster.WritePNG(file, Scene(n, dark), 2*Width); err != nil {
+			if err := raster.WritePNG(file, Scene(n, Look{Dark: dark}), 2*Width); err != nil {
 				t.Fatal(err)
 			}
 		}

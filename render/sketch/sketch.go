@@ -20,12 +20,18 @@ const (
 // Name is that of a picture in the table of all.
 type Name string
 
-// Scene draws a picture; dark is for dark surroundings. It is nil for a name
-// that is not in the table.
-func Scene(n Name, dark bool) *scene.Scene {
+// Look is what a picture is drawn for.
+type Look struct {
+	Dark     bool // dark surroundings
+	Stark    bool // high contrast
+	Wordless bool // drawn too small to read its words
+}
+
+// Scene draws a picture. It is nil for a name that is not in the table.
+func Scene(n Name, look Look) *scene.Scene {
 	for _, p := range pictures() {
 		if p.name == n {
-			return draw(p.draw, dark)
+			return look.scene(p.draw)
 		}
 	}
 	return nil
@@ -40,12 +46,15 @@ func All() []Name {
 	return names
 }
 
-func draw(picture func(pen), dark bool) *scene.Scene {
+func (l Look) scene(picture func(pen)) *scene.Scene {
 	ground := draft.GroundFlat
-	if dark {
+	if l.Dark {
 		ground = draft.GroundDark
 	}
 	s := draft.NewSheet(Width, Height, ground)
-	picture(pen{s})
+	picture(pen{Sheet: s, wordless: l.Wordless})
+	if l.Stark {
+		draft.Stark(s.Scene())
+	}
 	return s.Scene()
 }

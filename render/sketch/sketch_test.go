@@ -14,7 +14,7 @@ import (
 func TestLabelsStandInsideAndApart(t *testing.T) {
 	page := draft.Box{X0: 1, Y0: 1, X1: Width - 1, Y1: Height - 1}
 	for _, n := range All() {
-		s := Scene(n, false)
+		s := Scene(n, Look{})
 		boxes := draft.TextBoxes(s)
 		for i, b := range boxes {
 			if !b.Inside(page) {
@@ -54,7 +54,7 @@ func texts(s *scene.Scene) []scene.Text {
 // but lines and washes; all of it stands on the sheet.
 func TestEveryPictureMeansSomethingAndStandsOnTheSheet(t *testing.T) {
 	for _, n := range All() {
-		s := Scene(n, false)
+		s := Scene(n, Look{})
 		accent := false
 		for _, item := range s.Items {
 			var paths []scene.Path
@@ -83,12 +83,33 @@ func TestEveryPictureMeansSomethingAndStandsOnTheSheet(t *testing.T) {
 
 func TestDarkSurroundDimsTheSheetOnly(t *testing.T) {
 	for _, n := range All() {
-		light, dark := Scene(n, false), Scene(n, true)
+		light, dark := Scene(n, Look{}), Scene(n, Look{Dark: true})
 		if dark.Ground != draft.GroundDark || light.Ground == dark.Ground {
 			t.Errorf("%s: ground %x in dark surroundings", n, dark.Ground)
 		}
 		if len(light.Items) != len(dark.Items) {
 			t.Errorf("%s: another picture in dark surroundings", n)
+		}
+	}
+}
+
+func TestWordlessPicturesHaveNoWordsAndNothingElseLess(t *testing.T) {
+	for _, n := range All() {
+		with, without := Scene(n, Look{}), Scene(n, Look{Wordless: true})
+		if len(texts(without)) > 0 || len(without.Items) != len(with.Items)-len(texts(with)) {
+			t.Errorf("%s: without words %d of %d things are left", n, len(without.Items), len(with.Items))
+		}
+	}
+}
+
+// WCAG 2.2, 1.4.6: labels reach 7 : 1 in high contrast. Their ink is black
+// then, so it is enough that every label is of that ink.
+func TestLabelsAreBlackInHighContrast(t *testing.T) {
+	for _, n := range All() {
+		for _, text := range texts(Scene(n, Look{Stark: true})) {
+			if text.Colour != 0 {
+				t.Errorf("%s: %q is %06X", n, text.String, text.Colour)
+			}
 		}
 	}
 }
@@ -102,7 +123,7 @@ func TestNamesAreUniqueAndUsed(t *testing.T) {
 	}
 	for about, table := range map[string]map[string]Name{"parameter": ofParam(), "rule": ofRule()} {
 		for key, n := range table {
-			if Scene(n, false) == nil {
+			if Scene(n, Look{}) == nil {
 				t.Errorf("%s %s: there is no picture %q", about, key, n)
 			}
 		}
@@ -120,7 +141,7 @@ func TestEveryWordIsUsed(t *testing.T) {
 	}
 	used := map[string]bool{}
 	for _, n := range All() {
-		for _, text := range texts(Scene(n, false)) {
+		for _, text := range texts(Scene(n, Look{})) {
 			used[text.String] = true
 		}
 	}

@@ -66,11 +66,14 @@ type Row struct {
 	Choice *ChoiceField // nil in a row with a slider
 	Ruler  *Ruler       // nil except in a wide row
 	Pill   *StatePill
+	Why    *WhyMark // its OnTapped asks why; without it the mark is left out
 
 	label   string
 	state   RowState
 	options []string
 	problem string // of the text being typed; goes before the state's
+	under   bool   // the pointer is on it
+	held    bool   // one of its controls has the focus
 
 	ground, bar           *canvas.Rectangle
 	name, remark, trouble *canvas.Text
@@ -109,6 +112,8 @@ func newRow(label string, tips *Tips) *Row {
 	r := &Row{label: label, Pill: NewStatePill(tips), ground: box(), bar: box(),
 		name: look.Body(label), remark: look.Caption(""), trouble: look.Caption(""), level: icon()}
 	r.Pill.OnAuto, r.Pill.OnHover, r.Pill.OnFocus = r.backByPill, r.hover, r.focus
+	r.Why = newWhyMark()
+	r.Why.OnHover = r.hover
 	r.ExtendBaseWidget(r)
 	return r
 }
@@ -136,8 +141,23 @@ func (r *Row) joinSlider() {
 	}
 }
 
-func (r *Row) hover(in bool) { tell(r.OnHover, in) }
-func (r *Row) focus(in bool) { tell(r.OnFocus, in) }
+func (r *Row) hover(in bool) {
+	r.under = in
+	r.askWhy()
+	tell(r.OnHover, in)
+}
+
+func (r *Row) focus(in bool) {
+	r.held = in
+	r.askWhy()
+	tell(r.OnFocus, in)
+}
+
+// askWhy shows the question mark where there is someone to ask it.
+func (r *Row) askWhy() {
+	show(r.Why, r.Why.OnTapped != nil)
+	r.Why.set((r.under || r.held || r.state.Chosen) && r.state.Level == look.None)
+}
 
 // backByPill gives the value back and leaves the focus in the row: the pill
 // has nothing more to do.
@@ -229,7 +249,7 @@ func (r *Row) MouseOut() { r.hover(false) }
 
 // CreateRenderer implements fyne.Widget.
 func (r *Row) CreateRenderer() fyne.WidgetRenderer {
-	objects := []fyne.CanvasObject{r.bar, r.level, r.name, r.remark, r.trouble}
+	objects := []fyne.CanvasObject{r.bar, r.level, r.Why, r.name, r.remark, r.trouble}
 	place := r.placeNumber
 	switch {
 	case r.Choice != nil:
@@ -279,4 +299,5 @@ func (r *Row) paint() {
 	setText(r.remark, look.Fit(r.remark, r.state.Remark, c.value-r.remarkLeft()-6), p.Quiet)
 	setText(r.trouble, look.Fit(r.trouble, r.wrong(), max(200, r.Size().Width-labelLeft-6)), p.Stop)
 	show(r.Pill, r.state.Origin != Given)
+	r.askWhy()
 }

@@ -36,6 +36,7 @@ func columnsOf(width float32) columns {
 
 func (r *Row) placeCommon(c columns, size fyne.Size) {
 	put(r.bar, 0, 0, 3, size.Height)
+	put(r.Why, 3, 0, labelLeft-1, RowHeight)
 	put(r.level, levelLeft, RowHeight/2-levelSize/2, levelSize, levelSize)
 	look.At(r.name, labelLeft, valueBase)
 	put(r.Pill, c.pill, 0, pillWidth, RowHeight)

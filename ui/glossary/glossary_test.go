@@ -18,7 +18,7 @@ func TestEveryTermIsWhole(t *testing.T) {
 		if n := len(term.Text); n < 20 || n > 260 {
 			t.Errorf("%s: a text of %d letters", term.ID, n)
 		}
-		if sketch.Scene(term.Picture, false) == nil {
+		if sketch.Scene(term.Picture, sketch.Look{}) == nil {
 			t.Errorf("%s: no picture %q", term.ID, term.Picture)
 		}
 		for _, id := range term.See {
