@@ -22,6 +22,8 @@ type column struct {
 	// choose is told which row the maker turned to, point which one the pointer
 	// is on (an empty key: none).
 	choose, point func(key string)
+	why           func(key string)
+	tips          *controls.Tips
 }
 
 // group is a heading and its rows; the rarer ones are behind its "more".
@@ -35,7 +37,7 @@ type group struct {
 }
 
 func newColumn(s *session.Session, tips *controls.Tips, choose, point func(string)) *column {
-	c := &column{session: s, list: controls.Down(0), choose: choose, point: point}
+	c := &column{session: s, list: controls.Down(0), tips: tips, choose: choose, point: point}
 	for _, id := range book.Groups() {
 		c.addGroup(id, tips)
 	}
@@ -75,6 +77,8 @@ func (c *column) listen(r *parameter) {
 	}
 	r.row.OnEnd = c.session.Release
 	r.row.OnTapped = func() { c.choose(r.Key) }
+	r.row.Why.OnTapped = func() { c.choose(r.Key); c.why(r.Key) }
+	r.row.Why.SetTip(c.tips, words.Say("why.tip"))
 	r.row.OnFocus = func(in bool) {
 		if in {
 			c.choose(r.Key)

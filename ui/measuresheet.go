@@ -9,7 +9,6 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
-	"grainwise/render/raster"
 	"grainwise/render/sketch"
 	"grainwise/ui/controls"
 	"grainwise/ui/look"
@@ -118,11 +117,11 @@ func (f *measureForm) row(key string) *parameter {
 // look draws where the calliper goes for a measure.
 func (f *measureForm) look(key string) {
 	name, _ := sketch.OfParam(key)
-	s := sketch.Scene(name, look.Current().Night)
-	if s == nil {
+	picture := f.window.sketch(name)
+	if picture == nil {
 		return
 	}
-	f.picture.Image = raster.Image(s, int(sketch.Width*f.window.win.Canvas().Scale()))
+	f.picture.Image = picture
 	f.picture.Refresh()
 }
 

@@ -35,6 +35,8 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"Sizes from my paper…":   sheetsOpen,
 		"Measure the block…":     sheetsOpen,
 		"My tools…":              sheetsOpen,
+		"Why this value?":        sheetsOpen,
+		"Trade words…":           sheetsOpen,
 		"Keys":                   sheetsOpen,
 		"About":                  sheetsOpen,
 	}

@@ -48,6 +48,7 @@ func commands() []command {
 		{id: "keep", group: "change", keys: held(control|shift, fyne.KeyF), do: (*Window).keepFavourite},
 		{id: "measure", group: "change", keys: held(control, fyne.KeyM), do: (*Window).openMeasure},
 		{id: "keys", group: "window", keys: held(0, fyne.KeyF1), do: (*Window).showKeys},
+		{id: "why", group: "window", keys: held(shift, fyne.KeyF1), do: (*Window).why},
 		{id: "nextControl", group: "window", keys: held(0, fyne.KeyTab)},
 		{id: "lastControl", group: "window", keys: held(shift, fyne.KeyTab)},
 		{id: "nextArea", group: "window", keys: held(0, fyne.KeyF6), do: func(w *Window) { w.nextArea(1) }},

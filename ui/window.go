@@ -123,6 +123,7 @@ func (w *Window) join() {
 	w.middle.rested = w.cut.show
 	w.cut.before = w.middle.fading.figures
 	w.middle.turned = func() { w.menu.show() }
+	w.column.why = w.whyParam
 	w.findings.choose = w.chooseFinding
 	w.findings.point = w.middle.point
 	w.findings.mend = w.mend

@@ -17,6 +17,10 @@ func OfRule(id string) (Name, bool) {
 func ofParam() map[string]Name {
 	return map[string]Name{
 		"structure":           "structures",
+		"paper.deckle":        "torn-edge",
+		"sewing.tape":         "tapes",
+		"mull":                "mull-lap",
+		"covering.side":       "side-lap",
 		"rounding.system":     "units",
 		"copies":              "copies",
 		"page.height":         "page-height",
@@ -118,6 +122,9 @@ func ofParam() map[string]Name {
 		"covering.turned":      "covering-grain",
 		"covering.grain":       "roll",
 		"adhesive":             "glue",
+		"ribbon":               "ribbon",
+		"elastic":              "elastic",
+		"label":                "label-width",
 		"ribbon.width":         "ribbon",
 		"elastic.width":        "elastic",
 		"label.width":          "label-width",
@@ -131,6 +138,7 @@ func ofRule() map[string]Name {
 	return map[string]Name{
 		"material-unknown":  "shelf-gap",
 		"piece-over-sheet":  "piece-over-sheet",
+		"tool-reach":        "tool-reach",
 		"grain-paper":       "leaf-grain",
 		"grain-board":       "board-bow",
 		"grain-liner":       "pasted-cockle",

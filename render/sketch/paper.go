@@ -238,3 +238,11 @@ func deckleSpine(d pen) {
 	d.mark(edge...)
 	d.word(110, 134, "fold")
 }
+
+// toolReach is a piece longer than the tool that should cut it.
+func toolReach(d pen) {
+	d.box(draft.GreyBoard, 24, 34, 196, 84)
+	d.ruler(24, 94, 150)
+	d.meant(rect(150, 34, 196, 84)...)
+	d.blade(p{X: 148, Y: 84})
+}

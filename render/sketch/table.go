@@ -21,6 +21,7 @@ func pictures() []picture {
 		{"sheet-width", sheetWidth},
 		{"sheet-waste", sheetWaste},
 		{"piece-over-sheet", pieceOverSheet},
+		{"tool-reach", toolReach},
 		{"lost-edges", lostEdge(1, 1, 1, 1)},
 		{"lost-left", lostEdge(1, 0, 0, 0)},
 		{"lost-right", lostEdge(0, 1, 0, 0)},

@@ -35,19 +35,6 @@ func TestEveryTermIsWhole(t *testing.T) {
 	}
 }
 
-// Every key in the table is a parameter's, or the beginning of one's.
-func TestTermsConcernParametersThatThereAre(t *testing.T) {
-	for _, r := range table() {
-		for _, key := range r.keys {
-			if !slices.ContainsFunc(book.Params(), func(p book.Param) bool {
-				return p.Key == key || strings.HasSuffix(key, ".") && strings.HasPrefix(p.Key, key)
-			}) {
-				t.Errorf("%s: no parameter %s", r.id, key)
-			}
-		}
-	}
-}
-
 // names is everything a term is called, in small letters.
 func names(term Term) []string {
 	all := []string{strings.ToLower(term.Word)}
