@@ -65,14 +65,33 @@ func (w *Window) whyParam(key string) {
 		return
 	}
 	n, _ := sketch.OfParam(key)
-	texts := []string{r.Meaning()}
+	more, _ := words.Lookup("why.param." + key)
+	texts := []string{r.Meaning(), more}
 	if reason := r.reason(); reason != "" {
 		texts = append(texts, words.Say("why.auto", words.With{"reason": reason}))
 	}
 	if r.Kind.IsNumber() {
 		texts = append(texts, sentence(r.Wanted(r.session.System()))+".")
 	}
-	w.whySheet(r.Label(), n, append(texts, r.steps()), glossary.Of(key))
+	w.whySheet(r.Label(), n, append(texts, r.steps(), careOf(key)), glossary.Of(key))
+}
+
+// careOf is the usual caution where the work that a parameter decides can hurt;
+// empty for none.
+func careOf(key string) string {
+	care := map[string]string{
+		"trim.foreEdge": "guillotine", "trim.head": "guillotine", "trim.tail": "guillotine",
+		"board": "guillotine", "board.thickness": "guillotine",
+		"covering.cornerCut": "knife", "covering.cornerAngle": "knife", "covering.turnIn": "knife",
+		"sewing.stations": "awl", "sewing.endStation": "awl",
+		"sewing.stitch": "machine", "sewing.freeEnds": "machine",
+		"adhesive": "adhesive", "liner.pasteStretch": "adhesive",
+		"measured.spineThickness": "press", "measured.foreEdgeThickness": "press", "sewing.threadCrush": "press",
+	}
+	if tool, ok := care[key]; ok {
+		return words.Say("why.care." + tool)
+	}
+	return ""
 }
 
 // steps says which sizes to cut one step of the parameter would move.

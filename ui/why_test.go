@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
+	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/ui/controls"
 )
@@ -91,5 +92,27 @@ func TestTradeWordsAreSearchedAndLeadToRows(t *testing.T) {
 	test.Type(w.win.Canvas().Focused(), "zzz")
 	if !strings.Contains(strings.Join(textsOf(w.win.Canvas().Overlays().Top()), " "), "No word for “zzz”") {
 		t.Error("a search without a hit says nothing")
+	}
+}
+
+// Cautions defer to local rules and training, and longer texts belong to
+// parameters that there are.
+func TestLongerTextsAndCautions(t *testing.T) {
+	cared := 0
+	for _, p := range book.Params() {
+		if care := careOf(p.Key); care != "" {
+			cared++
+			if !strings.Contains(care, "local rules") || !strings.Contains(care, "training") {
+				t.Errorf("%s: %q defers to nobody", p.Key, care)
+			}
+		}
+	}
+	if cared < 15 {
+		t.Errorf("%d parameters have a caution", cared)
+	}
+	for _, key := range []string{"paper.turned", "joint.width", "measured.spineThickness"} {
+		if _, ok := words.Lookup("why.param." + key); !ok {
+			t.Errorf("%s has no longer text", key)
+		}
 	}
 }
