@@ -19,7 +19,7 @@ import (
 type findings struct {
 	session *session.Session
 	head    *findingsHead
-	none    *controls.Label
+	none    *controls.Paragraph
 	list    *fyne.Container
 	scroll  *container.Scroll
 	cards   []*controls.Card
@@ -37,7 +37,7 @@ type findings struct {
 func newFindings(s *session.Session) *findings {
 	f := &findings{session: s, list: controls.Down(0)}
 	f.head = newFindingsHead(f.turnToLevel)
-	f.none = controls.NewLabel(controls.PlainLabel, words.Say("findings.none"))
+	f.none = controls.NewParagraph(words.Say("findings.none"))
 	f.left = newLeftList(f)
 	f.scroll = container.NewVScroll(f.list)
 	return f
