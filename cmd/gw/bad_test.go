@@ -20,6 +20,10 @@ func TestBadInput(t *testing.T) {
 	if err := os.WriteFile(damaged, []byte(strings.Replace(string(text), `"page.width": 150`, `"page.width": "wide"`, 1)), 0o644); err != nil {
 		t.Fatal(err)
 	}
+	newer := filepath.Join(folder, "newer.json")
+	if err := os.WriteFile(newer, []byte(strings.Replace(string(text), `"version": `, `"version": 9`, 1)), 0o644); err != nil {
+		t.Fatal(err)
+	}
 	out := filepath.Join(folder, "out.json")
 	for _, c := range []struct {
 		args []string
@@ -44,6 +48,8 @@ func TestBadInput(t *testing.T) {
 		{[]string{"plan", folder}, []string{folder, "not a file"}},
 		{[]string{"plan", damaged}, []string{"damaged.json", "line 8", "page.width", "wide", "60 to 420 mm"}},
 		{[]string{"check", damaged}, []string{"damaged.json", "line 8", "page.width", "wide", "60 to 420 mm"}},
+		{[]string{"plan", newer}, []string{"newer.json", "A newer version of the program can open it"}},
+		{[]string{"check", newer}, []string{"newer.json", "A newer version of the program can open it"}},
 		{[]string{"new", "--out", out, "--set", "page.width=wide"}, []string{"page.width", "wide"}},
 		{[]string{"new", "--out", out, "--format", "brick"}, []string{"brick", "pocket", "demo"}},
 		{[]string{"new", "--out", out, "--out", out}, []string{"--out", "twice"}},

@@ -24,17 +24,20 @@ func Open(path string) (Project, error) {
 // Save writes the project to a file, wholly or not at all: on any error the
 // file that was there is still there. Every error is a [*Problem].
 func Save(path string, p Project) error {
+	data, err := p.encodeWhole(path)
+	if err != nil {
+		return err
+	}
+	return WriteFile(path, data)
+}
+
+// encodeWhole encodes what will open again, and refuses the rest.
+func (p Project) encodeWhole(path string) ([]byte, error) {
 	data, err := p.Encode()
 	if err != nil {
-		return unwritable(path, err)
+		return nil, unwritable(path, err)
 	}
-	if err := opensAgain(data, path, p); err != nil {
-		return err
-	}
-	if err := WriteFile(path, data); err != nil {
-		return err
-	}
-	return nil
+	return data, opensAgain(data, path, p)
 }
 
 // opensAgain keeps a project that no file can hold from replacing one that can.

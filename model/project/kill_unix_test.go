@@ -17,7 +17,7 @@ import (
 // killsVariable sets how often programs are killed; the promise is of 1000.
 const (
 	killsVariable = "GRAINWISE_KILLS"
-	fewKills      = 160
+	fewKills      = 100
 )
 
 // Programs that save and keep unsaved work as fast as they can, two at a time
@@ -34,7 +34,7 @@ func TestKilledWhileSaving(t *testing.T) {
 		t.Run(fmt.Sprint(lane), func(t *testing.T) {
 			t.Parallel()
 			random := rand.New(rand.NewPCG(26, uint64(lane)))
-			file := filepath.Join(t.TempDir(), "book.json")
+			file := filepath.Join(inMemory(t), "book.json")
 			if err := Save(file, version(1)); err != nil {
 				t.Fatal(err)
 			}
@@ -49,12 +49,23 @@ func TestKilledWhileSaving(t *testing.T) {
 			if err := Save(file, version(7)); err != nil || whole(t, file) != 7 {
 				t.Errorf("saving afterwards: %v", err)
 			}
-			entries := files(t, filepath.Dir(file))
-			if len(entries) != 2 || len(files(t, RecoveryIn(filepath.Dir(file)).folder)) != 0 {
-				t.Errorf("litter: %v", entries)
+			entries, unsaved := files(t, filepath.Dir(file)), files(t, RecoveryIn(ownOf(file)).folder)
+			if len(entries) != 2 || len(unsaved) != 0 {
+				t.Errorf("litter: %v, %v", entries, unsaved)
 			}
 		})
 	}
+}
+
+// inMemory is a folder in memory where the system has such: a killed program
+// loses nothing that a disk would keep, and saves more often before it dies.
+func inMemory(t *testing.T) string {
+	folder, err := os.MkdirTemp("/dev/shm", "grainwise-test-")
+	if err != nil {
+		return t.TempDir()
+	}
+	t.Cleanup(func() { os.RemoveAll(folder) })
+	return folder
 }
 
 // killOnce lets a program save until a moment after its first, kills it, and
@@ -99,7 +110,16 @@ func killOnce(t *testing.T, file string, after time.Duration, moments map[string
 		t.Fatal("the program ended by itself")
 	}
 	judgeFound(t, "file", whole(t, file), saved, moments)
-	found, troubles := RecoveryIn(filepath.Dir(file)).Orphans()
+	earlier := SavesIn(ownOf(file)).Earlier(file)
+	for i, e := range earlier {
+		if e.Err != nil || i > 0 && e.Project.Equal(earlier[i-1].Project) {
+			t.Errorf("earlier saves: %v", e.Err)
+		}
+	}
+	if len(earlier) == 0 || len(earlier) > mostEarlier+1 {
+		t.Errorf("%d earlier saves", len(earlier))
+	}
+	found, troubles := RecoveryIn(ownOf(file)).Orphans()
 	if len(found) != 1 || troubles != nil {
 		t.Fatalf("unsaved work: %d found, %v", len(found), troubles)
 	}
@@ -127,21 +147,28 @@ func judgeFound(t *testing.T, what string, found, said int, moments map[string]i
 // mostVersions is how many versions there are before they start anew.
 const mostVersions = 5000
 
+// ownOf is the program's own folder for a file.
+func ownOf(file string) string { return filepath.Join(filepath.Dir(file), "own") }
+
 // keepOn saves a file and keeps unsaved work without end, both at once, with
 // something else to do beside it, and says after each which it was.
 func keepOn(file string) int {
-	p, err := Open(file)
+	saves := SavesIn(ownOf(file))
+	p, last, err := saves.Open(file)
 	if err != nil {
 		fmt.Println(err)
 		return 1
 	}
-	slot, err := RecoveryIn(filepath.Dir(file)).Begin()
+	slot, err := RecoveryIn(ownOf(file)).Begin()
 	if err != nil {
 		fmt.Println(err)
 		return 1
 	}
 	ended := make(chan error)
-	go count(p.Decisions.Design.Copies, "saved", ended, func(n int) error { return Save(file, version(n)) })
+	go count(p.Decisions.Design.Copies, "saved", ended, func(n int) (err error) {
+		last, err = saves.Save(file, version(n), last)
+		return err
+	})
 	go count(0, "kept", ended, func(n int) error {
 		return slot.Write(Unsaved{Project: version(n), Path: file, Time: oneDay})
 	})

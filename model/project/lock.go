@@ -48,9 +48,12 @@ func keepsName(file *os.File, path string) bool {
 // release lets go and leaves the lock's file for the next.
 func (l *lock) release() { l.file.Close() }
 
-// remove lets go for good.
+// remove lets go for good. The name goes first, so that nobody takes a lock
+// that is about to lose it; afterwards it may be another's.
 func (l *lock) remove() {
-	os.Remove(l.path) // before letting go, so that nobody takes a lock without a name
+	gone := os.Remove(l.path) == nil
 	l.file.Close()
-	os.Remove(l.path) // where an open file cannot be removed
+	if !gone { // a system that removes no open file: nor will it that of another
+		os.Remove(l.path)
+	}
 }

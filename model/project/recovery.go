@@ -59,7 +59,7 @@ func (r Recovery) Begin() (*Slot, error) {
 func (s *Slot) Write(u Unsaved) error {
 	data, err := u.encode()
 	if err != nil {
-		return unwritable(u.Path, err)
+		return err
 	}
 	return WriteFile(s.stem+workEnding, data)
 }

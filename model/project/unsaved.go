@@ -25,11 +25,8 @@ const (
 // encode puts the project, as its file would hold it, into an envelope. What
 // would not open again is refused, as saving refuses it.
 func (u Unsaved) encode() ([]byte, error) {
-	inner, err := u.Project.Encode()
+	inner, err := u.Project.encodeWhole(u.Path)
 	if err != nil {
-		return nil, err
-	}
-	if err := opensAgain(inner, u.Path, u.Project); err != nil {
 		return nil, err
 	}
 	path := u.Path
