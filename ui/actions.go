@@ -3,14 +3,13 @@ package ui
 import (
 	"errors"
 	"io/fs"
-	"os"
-	"path/filepath"
 
 	"fyne.io/fyne/v2"
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/measure"
+	"grainwise/model/project"
 	"grainwise/ui/controls"
 	"grainwise/ui/session"
 )
@@ -99,17 +98,6 @@ func (w *Window) forget(path string, err error) {
 	}
 }
 
-// Drop is a file let go over the window.
-func (w *Window) drop(_ fyne.Position, files []fyne.URI) {
-	if len(files) != 1 || w.busy() {
-		return
-	}
-	path := files[0].Path()
-	if info, err := os.Stat(path); err == nil && info.Mode().IsRegular() {
-		w.guarded(func() { w.openFile(filepath.Clean(path)) })
-	}
-}
-
 // newBook asks for the sizes of another book.
 func (w *Window) newBook() {
 	w.guarded(func() { newBookSheet(w) })
@@ -117,11 +105,8 @@ func (w *Window) newBook() {
 
 // start shows a project that has no file yet.
 func (w *Window) start(s *session.Session) {
-	w.status.savedAt = ""
-	w.session.Replace(s.Project(), "")
+	w.showProject(s.Project(), "", project.Stamp{})
 	w.setUnit(s.System())
-	w.closeStrip()
-	w.middle.pane.Fit()
 }
 
 // showStrip greets whoever opens the program for the first time.

@@ -42,6 +42,8 @@ func (w *Window) Quit() {
 
 func (w *Window) quit() {
 	w.middle.pane.Stop()
+	w.keeping.end()
+	w.noteForNextTime()
 	w.win.SetCloseIntercept(nil)
 	w.win.Close()
 }
@@ -58,15 +60,25 @@ func (w *Window) openRecent(path string) { w.guarded(func() { w.openFile(path) }
 
 // openFile shows a project; one that cannot be opened leaves the present one.
 func (w *Window) openFile(path string) {
-	p, err := project.Open(path)
+	p, base, err := w.ports.Saves.Open(path)
+	if ofNewer(err) {
+		w.lookAt(path)
+		return
+	}
 	if err != nil {
 		w.complain(err)
 		w.forget(path, err)
 		return
 	}
-	w.status.savedAt = ""
-	w.session.Replace(p, path)
+	w.showProject(p, path, base)
 	w.remember(path)
+}
+
+// showProject shows another project, which a file holds or none.
+func (w *Window) showProject(p project.Project, path string, base project.Stamp) {
+	w.status.savedAt = ""
+	w.keeping.on(path, base)
+	w.session.Replace(p, path)
 	w.closeStrip()
 	w.middle.pane.Fit()
 }
@@ -107,6 +119,14 @@ func (w *Window) saveThen(then func()) {
 }
 
 func (w *Window) saveAsThen(then func()) {
+	if w.keeping.looked != "" {
+		w.warnOfLook(func() { w.askPlace(then) })
+		return
+	}
+	w.askPlace(then)
+}
+
+func (w *Window) askPlace(then func()) {
 	begin := w.beginning()
 	w.askPath(func(d Dialogs) (string, error) { return d.Save(begin) }, w.toolkitSave, func(path string) {
 		w.writeAsked(path, then)
@@ -156,16 +176,46 @@ func (w *Window) takeName(folder, name string, take func(string)) error {
 	return nil
 }
 
-// write saves to a path. What cannot be written stays unsaved.
+// write saves to a path. What cannot be written stays unsaved. Of another file
+// than the project's own the platform has asked whether to replace it.
 func (w *Window) write(path string, then func()) {
-	if err := project.Save(path, w.session.Project()); err != nil {
-		w.complain(err)
+	base := w.keeping.base
+	if !project.SameFile(path, w.session.Path()) {
+		there, err := project.StampAt(path)
+		if err != nil {
+			w.notSaved(err, then)
+			return
+		}
+		base = there
+	}
+	w.writeOver(path, base, then)
+}
+
+// writeOver saves to a path that is known to hold base.
+func (w *Window) writeOver(path string, base project.Stamp, then func()) {
+	now, err := w.ports.Saves.Save(path, w.session.Project(), base)
+	var changed *project.Changed
+	switch {
+	case errors.As(err, &changed):
+		w.askWhich(path, changed.Now, then)
+		return
+	case err != nil:
+		w.notSaved(err, then)
 		return
 	}
+	w.keeping.on(path, now)
 	w.status.savedAt = w.session.Now().Format("15:04")
 	w.session.Saved(path)
 	w.remember(path)
 	if then != nil {
 		then()
 	}
+}
+
+// notSaved says why, and offers another place.
+func (w *Window) notSaved(err error, then func()) {
+	title, text := aboutTrouble(err)
+	w.ask(title, text,
+		answer{words.Say("sheet.elsewhere"), controls.Framed, func() { w.saveAsThen(then) }},
+		answer{words.Say("sheet.close"), controls.Solid, nil})
 }

@@ -71,6 +71,7 @@ func (m *menu) file() *fyne.Menu {
 		fyne.NewMenuItemSeparator(),
 		m.command("save"),
 		m.command("saveAs"),
+		m.item("earlier", m.window.showEarlier),
 		fyne.NewMenuItemSeparator(),
 		quit)
 }

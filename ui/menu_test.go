@@ -37,6 +37,7 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"My tools…":              sheetsOpen,
 		"Why this value?":        sheetsOpen,
 		"Trade words…":           sheetsOpen,
+		"Earlier saves…":         sheetsOpen,
 		"Keys":                   sheetsOpen,
 		"About":                  sheetsOpen,
 	}

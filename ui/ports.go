@@ -14,10 +14,12 @@ import (
 
 // Ports is what the window needs from outside.
 type Ports struct {
-	// Project is shown at first, Path its file; a path that could not be opened
-	// leaves Path empty and says so in Trouble.
+	// Project is shown at first, Path its file, which held Base. A file that was
+	// asked for and could not be opened leaves Path empty and says so in Trouble.
 	Project project.Project
 	Path    string
+	Base    project.Stamp
+	Asked   string
 	Trouble error
 	// Dialogs are the platform's; nil where it has none.
 	Dialogs Dialogs
@@ -31,6 +33,14 @@ type Ports struct {
 	Recent     project.Recent
 	// Studio keeps the sizes of the maker's tools.
 	Studio project.StudioFile
+	// Saves saves projects; Recovery keeps what is not saved, if Kept.
+	Saves    project.Saves
+	Recovery project.Recovery
+	Kept     bool
+	// Screen is the size of the screen; nil where it cannot be known.
+	Screen func() fyne.Size
+
+	onWindow func(func()) // does something on the window's goroutine; nil: as the toolkit does
 }
 
 // Dialogs ask for the place of a file. The calls wait for the answer, on a

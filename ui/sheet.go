@@ -65,23 +65,26 @@ func prose(text string) *controls.Paragraph {
 	return p
 }
 
-// complain shows what went wrong. Of a file it says which, where in it, and why.
-func (w *Window) complain(err error) {
+// complain shows what went wrong.
+func (w *Window) complain(err error) { w.tell(aboutTrouble(err)) }
+
+// aboutTrouble puts an error into words. Of a file it says which, where in it,
+// and why.
+func aboutTrouble(err error) (title, text string) {
 	var problem *project.Problem
 	if !errors.As(err, &problem) {
-		w.tell(words.Say("sheet.trouble"), sentence(err.Error()))
-		return
+		return words.Say("sheet.trouble"), sentence(err.Error())
 	}
 	key := "sheet.notOpened"
 	if problem.Kind == project.Unwritable {
 		key = "sheet.notSaved"
 	}
-	text := sentence(problem.Reason)
+	text = sentence(problem.Reason)
 	if problem.Place != "" {
 		text = words.Say("sheet.atPlace", words.With{"place": sentence(problem.Place), "reason": problem.Reason})
 	}
-	w.tell(words.Say(key, words.With{"name": filepath.Base(problem.File)}),
-		text+"\n"+words.Say("sheet.inFolder", words.With{"folder": filepath.Dir(problem.File)}))
+	return words.Say(key, words.With{"name": filepath.Base(problem.File)}),
+		text + "\n" + words.Say("sheet.inFolder", words.With{"folder": filepath.Dir(problem.File)})
 }
 
 // answer is one way out of a question.

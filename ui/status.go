@@ -17,6 +17,7 @@ type status struct {
 	session            *session.Session
 	saved, undo, about *controls.Label
 	savedAt            string // the time of the last save, "14:02"
+	unsaved            func() string
 }
 
 func newStatus(s *session.Session) *status {
@@ -45,7 +46,7 @@ func (s *status) show() {
 func (s *status) state() string {
 	switch {
 	case s.session.Unsaved():
-		return words.Say("status.unsaved")
+		return s.unsaved()
 	case s.session.Path() == "":
 		return words.Say("status.new")
 	case s.savedAt != "":

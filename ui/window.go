@@ -32,12 +32,14 @@ type Window struct {
 	cut      *cutList
 	status   *status
 	menu     *menu
+	keeping  keeping
 	sheets   []*sheet // open ones, the topmost last
 	waiting  bool     // a native dialog is open
 	apart    func(work func() (then func()))
-	textSize int    // in per cent
-	pointed  string // the row under the pointer
-	focused  string // the row chosen last
+	textSize int          // in per cent
+	onWindow func(func()) // does something on the window's goroutine
+	pointed  string       // the row under the pointer
+	focused  string       // the row chosen last
 }
 
 // The window at first: it fits a screen of 1280 × 720 with its bars.
@@ -52,7 +54,11 @@ func New(app fyne.App, ports Ports) *Window { return assemble(app, ports, newMid
 // assemble leaves the making of the drawing to the caller: the tests' one stands
 // still, for they have no goroutine that is the window's own.
 func assemble(app fyne.App, ports Ports, drawing func(*session.Session, *controls.Tips) *middle) *Window {
-	w := &Window{app: app, win: app.NewWindow(words.Say("window.name")), ports: ports, tips: controls.NewTips(), apart: onOwnThread}
+	w := &Window{app: app, win: app.NewWindow(words.Say("window.name")), ports: ports, tips: controls.NewTips(), apart: onOwnThread, onWindow: ports.onWindow}
+	if w.onWindow == nil {
+		w.onWindow = fyne.Do
+	}
+	w.keeping = keeping{window: w, base: ports.Base}
 	w.textSize = StoredTextSize(app)
 	w.dressFirst()
 	w.session = session.New(ports.Project, ports.Path)
@@ -62,7 +68,7 @@ func assemble(app fyne.App, ports Ports, drawing func(*session.Session, *control
 	w.session.Listen(w.show)
 	w.show()
 	w.win.SetCloseIntercept(w.Quit)
-	w.win.Resize(fyne.NewSize(startWidth, startHeight))
+	w.restore()
 	return w
 }
 
@@ -73,8 +79,17 @@ func (w *Window) Show() {
 		w.remember(w.ports.Path)
 	}
 	w.readStudio()
-	if w.ports.Trouble != nil {
-		w.complain(w.ports.Trouble)
+	if w.ports.Kept {
+		w.keeping.begin()
+	}
+	switch trouble := w.ports.Trouble; {
+	case ofNewer(trouble):
+		w.lookAt(w.ports.Asked)
+	case trouble != nil:
+		w.complain(trouble)
+	}
+	if w.ports.Kept {
+		w.offerRecovered()
 	}
 }
 
@@ -83,6 +98,7 @@ func (w *Window) build() {
 	w.findings = newFindings(w.session)
 	w.cut = newCutList(w.session)
 	w.status = newStatus(w.session)
+	w.status.unsaved = w.keeping.state
 	w.pages = newPagesBar(w)
 	w.format = newFormatHead(w)
 	w.menu = newMenu(w)
@@ -148,6 +164,7 @@ func (w *Window) show() {
 	w.format.show()
 	w.status.show()
 	w.menu.show()
+	w.keeping.show()
 	w.tellAbout()
 	if title := w.title(); title != w.win.Title() {
 		w.win.SetTitle(title)
@@ -157,6 +174,9 @@ func (w *Window) show() {
 // title is the file's name with a mark while it is not saved, and the program's.
 func (w *Window) title() string {
 	name := w.name()
+	if w.keeping.looked != "" {
+		name = words.Say("look.name", words.With{"name": name})
+	}
 	if w.session.Unsaved() {
 		name = words.Say("window.unsaved", words.With{"name": name})
 	}
@@ -166,6 +186,9 @@ func (w *Window) title() string {
 // name is the file's, or that of a project without a file.
 func (w *Window) name() string {
 	if name := fileName(w.session.Path()); name != "" {
+		return name
+	}
+	if name := fileName(w.keeping.looked); name != "" {
 		return name
 	}
 	return w.session.Project().Name

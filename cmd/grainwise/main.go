@@ -81,16 +81,21 @@ func ports(files []string) ui.Ports {
 		Favourites: project.FavouritesIn(folder),
 		Recent:     project.RecentIn(folder),
 		Studio:     project.StudioIn(folder),
+		Saves:      project.SavesIn(folder),
+		Recovery:   project.RecoveryIn(folder),
+		Kept:       true,
+		Screen:     screen,
 	}
 	if len(files) == 0 {
 		return p
 	}
-	opened, err := project.Open(files[0])
+	p.Asked = files[0]
+	opened, base, err := p.Saves.Open(files[0])
 	if err != nil {
 		p.Trouble = err
 		return p
 	}
-	p.Project = opened
+	p.Project, p.Base = opened, base
 	if p.Path, err = filepath.Abs(files[0]); err != nil {
 		p.Path = files[0]
 	}

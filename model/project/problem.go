@@ -71,3 +71,11 @@ func (s source) place(offset int, key string) string {
 	}
 	return place + ", " + clipped(key)
 }
+
+// Why is the system's reason alone, or ours where there is none.
+func (p *Problem) Why() string {
+	if p.Err != nil {
+		return cause(p.Err)
+	}
+	return p.Reason
+}

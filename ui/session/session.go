@@ -23,6 +23,7 @@ type Session struct {
 	saved     project.Project
 	path      string
 	studio    project.Studio // where the book is made; no part of the project
+	loose     bool           // no file holds the project, changed or not
 	system    measure.System // of the sizes shown, not of those cut
 	steps     history.History[state]
 	moving    string // the parameter that a drag is moving
@@ -47,7 +48,21 @@ func (s *Session) Replace(p project.Project, path string) {
 	s.tell()
 }
 
+// ReplaceUnsaved does so with a project that its file does not hold.
+func (s *Session) ReplaceUnsaved(p project.Project, path string) {
+	s.start(p, path)
+	s.loose = true
+	s.tell()
+}
+
+// SetLoose says whether the file holds the project no more, though it was saved.
+func (s *Session) SetLoose(loose bool) {
+	s.loose = loose
+	s.tell()
+}
+
 func (s *Session) start(p project.Project, path string) {
+	s.loose = false
 	s.project, s.saved, s.path = p.Clone(), p.Clone(), path
 	s.steps, s.moving, s.latest = history.History[state]{}, "", Change{}
 	s.answers = held(s.project.Accepted)
@@ -97,11 +112,11 @@ func (s *Session) SetSystem(system measure.System) {
 func (s *Session) Path() string { return s.path }
 
 // Unsaved says whether there is something to lose.
-func (s *Session) Unsaved() bool { return !s.project.Equal(s.saved) }
+func (s *Session) Unsaved() bool { return s.loose || !s.project.Equal(s.saved) }
 
 // Saved says that what stands now has been written to a file.
 func (s *Session) Saved(path string) {
-	s.path, s.saved = path, s.project.Clone()
+	s.path, s.saved, s.loose = path, s.project.Clone(), false
 	s.tell()
 }
 

@@ -1,0 +1,50 @@
+package ui
+
+import (
+	"errors"
+	"strings"
+
+	"grainwise/assets/words"
+	"grainwise/model/project"
+	"grainwise/ui/controls"
+)
+
+// ofNewer says whether a file was not opened because a newer version wrote it.
+func ofNewer(err error) bool {
+	var problem *project.Problem
+	return errors.As(err, &problem) && problem.Kind == project.Newer
+}
+
+// lookAt shows what this version can read of a newer one's file. It belongs to
+// no file here, so that saving asks for another place.
+func (w *Window) lookAt(path string) {
+	look, err := project.LookAt(path)
+	if err != nil {
+		w.complain(err)
+		return
+	}
+	w.showProject(look.Project, "", project.Stamp{})
+	w.keeping.looked = path
+	w.show()
+	text := words.Say("look.text")
+	if len(look.LeftOut) > 0 {
+		text = words.Say("look.leftOut", words.With{"names": shortList(look.LeftOut)}) + "\n" + text
+	}
+	w.tell(words.Say("look.title", words.With{"name": fileName(path)}), text)
+}
+
+// shortList names some things and counts the rest.
+func shortList(names []string) string {
+	const most = 6
+	if len(names) <= most {
+		return strings.Join(names, ", ")
+	}
+	return words.Say("look.more", words.With{"names": strings.Join(names[:most], ", "), "count": len(names) - most})
+}
+
+// warnOfLook says what a copy would lack, before a place is asked for.
+func (w *Window) warnOfLook(then func()) {
+	w.ask(words.Say("look.saveTitle"), words.Say("look.saveText", words.With{"name": fileName(w.keeping.looked)}),
+		answer{words.Say("sheet.cancel"), controls.Framed, nil},
+		answer{words.Say("look.saveDo"), controls.Solid, then})
+}
