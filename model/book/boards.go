@@ -69,6 +69,14 @@ func autoJoint(r Resolved, at joint) Length {
 	return r.bendLoss() + measure.MM(at.width(r.Joint.SetBack.MM())) + r.Joint.Ease
 }
 
+// ClosingJoint is the narrowest joint to cut that closes round the spine piece
+// to cut: the automatic one for no set-back and no ease.
+func (b Book) ClosingJoint() Length {
+	r := b.Resolved
+	r.Joint.SetBack, r.Joint.Ease = 0, 0
+	return toCut(r.CutIn).up(autoJoint(r, r.jointAt(b.Block, b.ToCut.SpineWidth, r.Groove())))
+}
+
 // setBack is k of a joint laid flat j wide; 0 and false where it cannot close.
 func setBack(r Resolved, at joint, j Length) (Length, bool) {
 	at.j = (j - r.bendLoss()).MM()

@@ -62,6 +62,14 @@ func Groups() []Group {
 // Params returns the table, in the order of making.
 func Params() []Param { return slices.Clone(table()) }
 
+// MaterialParams are the parameters that name a material, in order. The list is
+// shared, for the checks ask for it time and again: it is not to be changed.
+func MaterialParams() []Param { return materialRows() }
+
+var materialRows = sync.OnceValue(func() []Param {
+	return slices.DeleteFunc(Params(), func(p Param) bool { return p.Kind != KindMaterial })
+})
+
 // Lookup finds a parameter by its key.
 func Lookup(key string) (Param, bool) {
 	i, ok := byKey()[key]

@@ -46,7 +46,7 @@ func (m *Materials) at(key string) *stock.Material {
 }
 
 // Of is the material of a key, nothing where no material has it.
-func (m Materials) Of(key string) stock.Material {
+func (m *Materials) Of(key string) stock.Material {
 	if at := m.at(key); at != nil {
 		return *at
 	}

@@ -10,16 +10,8 @@ func jointClosed(b book.Book) []Finding {
 	}
 	return one(Finding{
 		Level: Stop, Part: book.PartJoint, Key: "joint.width",
-		Found: length(b.ToCut.JointWidth), Limit: length(closingJoint(b)),
+		Found: length(b.ToCut.JointWidth), Limit: length(b.ClosingJoint()),
 	})
-}
-
-// closingJoint is the narrowest joint that closes, the one for no set-back.
-func closingJoint(b book.Book) book.Length {
-	r := b.Resolved
-	r.Spine.Width = book.Typed(b.ToCut.SpineWidth)
-	r.Joint.SetBack, r.Joint.Width, r.Joint.Ease = 0, book.Auto[book.Length](), 0
-	return book.Compute(r).ToCut.JointWidth
 }
 
 // jointNarrow: with no room at the spine's edge boards bind when opened.

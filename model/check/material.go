@@ -13,20 +13,32 @@ type use struct {
 	key    string // of the material itself
 	grain  string // of its grain, the material's own where that has no key
 	part   book.PartID
-	named  string         // what the design asks for
-	onHand stock.Material // what the book is reckoned with
+	named  string // what the design asks for
+	onHand onHand // what the book is reckoned with
+}
+
+// onHand is what the rules here ask of a material.
+type onHand struct {
+	name      string
+	kind      stock.Kind
+	untested  bool // its grain
+	untrusted bool // neither backed nor glued to a scrap
+}
+
+func onHandOf(m stock.Material) onHand {
+	return onHand{m.Name, m.Kind, m.Grain == stock.Untested, !m.Backed && !m.GlueTested}
 }
 
 // uses lists the materials that a book really takes: those whose parameters
 // apply to it.
 func uses(b book.Book) []use {
-	decided := book.Decisions{Design: b.Resolved.Design}
-	var all []use
-	for _, p := range book.Params() {
-		if p.Kind != book.KindMaterial || !p.Applies(decided.Design) {
+	decided, params := book.Decisions{Design: b.Resolved.Design}, book.MaterialParams()
+	all := make([]use, 0, len(params))
+	for _, p := range params {
+		if !p.Applies(decided.Design) {
 			continue
 		}
-		u := use{p.Key, p.Key, p.Part, p.Get(decided).Word, b.Resolved.Stock.Of(p.Key)}
+		u := use{p.Key, p.Key, p.Part, p.Get(decided).Word, onHandOf(b.Resolved.Stock.Of(p.Key))}
 		if _, own := book.Lookup(p.Key + ".grain"); own {
 			u.grain = p.Key + ".grain"
 		}
@@ -38,6 +50,9 @@ func uses(b book.Book) []use {
 // materialUnknown: a material that the design names and the shelf lacks; the
 // book is reckoned with another of its kind.
 func materialUnknown(b book.Book) []Finding {
+	if len(b.Resolved.Unknown) == 0 {
+		return nil
+	}
 	var found []Finding
 	for _, u := range uses(b) {
 		if !slices.Contains(b.Resolved.Unknown, u.key) {
@@ -45,9 +60,9 @@ func materialUnknown(b book.Book) []Finding {
 		}
 		f := Finding{
 			Level: Stop, Part: u.part, Key: u.key, Found: count(0), Limit: count(1),
-			Blanks: map[string]any{"name": u.named, "other": u.onHand.Name, "piece": pieceName(u.key)},
+			Blanks: map[string]any{"name": u.named, "other": u.onHand.name, "piece": pieceName(u.key)},
 		}
-		if u.onHand.Name == u.named {
+		if u.onHand.name == u.named {
 			f.saying = "bare" // the shelf has nothing of the kind
 		}
 		found = append(found, f)
@@ -60,8 +75,8 @@ func pieceName(key string) string { return words.Say("finding.piece." + key) }
 // takeFromShelf takes what the book is reckoned with.
 func takeFromShelf(b book.Book, f Finding) []Remedy {
 	for _, u := range uses(b) {
-		if u.key == f.Key && u.onHand.Name != u.named {
-			return []Remedy{remedy("from-shelf", Setting{u.key, u.onHand.Name})}
+		if u.key == f.Key && u.onHand.name != u.named {
+			return []Remedy{remedy("from-shelf", Setting{u.key, u.onHand.name})}
 		}
 	}
 	return nil
@@ -122,10 +137,10 @@ func turnedKey(id book.PartID) string {
 func grainUnknown(b book.Book) []Finding {
 	var found []Finding
 	for _, u := range uses(b) {
-		if u.onHand.Grain == stock.Untested {
+		if u.onHand.untested {
 			found = append(found, Finding{
 				Level: Check, Part: u.part, Key: u.grain, Found: count(0), Limit: count(1),
-				Blanks: map[string]any{"piece": pieceName(u.key), "name": u.onHand.Name},
+				Blanks: map[string]any{"piece": pieceName(u.key), "name": u.onHand.name},
 			})
 		}
 	}
@@ -137,11 +152,12 @@ func grainUnknown(b book.Book) []Finding {
 func coveringUntested(b book.Book) []Finding {
 	var found []Finding
 	for _, u := range uses(b) {
-		c := u.onHand
-		found = append(found, one(Finding{
-			Level: when(c.Kind == stock.Covering && !c.Backed && !c.GlueTested, Check), Part: u.part, Key: u.key,
-			Found: count(0), Limit: count(1), Blanks: map[string]any{"name": c.Name},
-		})...)
+		if c := u.onHand; c.kind == stock.Covering && c.untrusted {
+			found = append(found, Finding{
+				Level: Check, Part: u.part, Key: u.key,
+				Found: count(0), Limit: count(1), Blanks: map[string]any{"name": c.name},
+			})
+		}
 	}
 	return found
 }

@@ -7,24 +7,33 @@ import (
 	"grainwise/model/stock"
 )
 
+// trial is where remedies are tried before they are offered: a book's decisions
+// and materials, and what stands against it.
+type trial struct {
+	book     book.Book
+	rules    []Rule
+	standing []Finding
+	decided  book.Decisions
+	shelf    stock.Shelf
+}
+
+func newTrial(b book.Book, rules []Rule, standing []Finding) trial {
+	return trial{b, rules, standing,
+		book.Decisions{Design: b.Resolved.Design, Measured: b.Resolved.Measured}, shelfOf(b.Resolved)}
+}
+
 // offered is the first proposed remedy that does away with a finding, else the
 // first that makes it milder; nil where none does.
-func offered(b book.Book, rules []Rule, standing []Finding, f Finding) *Remedy {
-	proposed := mend(b, rules, f)
-	if len(proposed) == 0 {
-		return nil
-	}
-	decided := book.Decisions{Design: b.Resolved.Design, Measured: b.Resolved.Measured}
-	shelf := shelfOf(b.Resolved)
+func (t *trial) offered(f Finding) *Remedy {
 	var milder *Remedy
-	for _, r := range proposed {
-		changed, err := r.Apply(decided)
-		if err != nil || changed == decided {
+	for _, r := range mend(t.book, t.rules, f) {
+		changed, err := r.Apply(t.decided)
+		if err != nil || changed == t.decided {
 			continue
 		}
-		after := findings(book.Compute(book.Resolve(changed, shelf)), rules)
+		after := findings(book.Compute(book.Resolve(changed, t.shelf)), t.rules)
 		switch {
-		case !mended(standing, after, f):
+		case !mended(t.standing, after, f):
 		case levelOf(after, f) == "":
 			return &r
 		case milder == nil:
@@ -48,7 +57,7 @@ func mended(before, after []Finding, f Finding) bool {
 // levelOf is the level of the finding of the same identity, "" where none is.
 func levelOf(all []Finding, f Finding) Level {
 	for _, other := range all {
-		if other.Identity() == f.Identity() {
+		if other.ID == f.ID && other.Key == f.Key { // the same identity
 			return other.Level
 		}
 	}
@@ -62,10 +71,7 @@ func levelOf(all []Finding, f Finding) Level {
 func shelfOf(r book.Resolved) stock.Shelf {
 	decided := book.Decisions{Design: r.Design}
 	var standIns, known []stock.Material
-	for _, p := range book.Params() {
-		if p.Kind != book.KindMaterial {
-			continue
-		}
+	for _, p := range book.MaterialParams() {
 		switch m := r.OnShelf.Of(p.Key); {
 		case !slices.Contains(r.Unknown, p.Key):
 			known = append(known, m)

@@ -87,8 +87,9 @@ func All(b book.Book) []Finding { return AllWith(b, Tools{}) }
 func AllWith(b book.Book, t Tools) []Finding {
 	rules := rulesFor(t)
 	found := findings(b, rules)
+	tried := newTrial(b, rules, found)
 	for i, f := range found {
-		found[i].Remedy = offered(b, rules, found, f)
+		found[i].Remedy = tried.offered(f)
 	}
 	return found
 }
