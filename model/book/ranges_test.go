@@ -73,3 +73,25 @@ func TestMeasuredRange(t *testing.T) {
 	near(t, "low", b.Ranges.SpineThickness.Low, 14.0, 1e-6)
 	near(t, "high", b.Ranges.SpineThickness.High, 14.2, 1e-6)
 }
+
+// The same of a link-stitched block, whose endpapers and lining vary each for
+// itself.
+func TestLinkedRangeBySampling(t *testing.T) {
+	random := rand.New(rand.NewPCG(11, 24))
+	d := Defaults(measure.Metric)
+	d.Design.Structure, d.Design.Sewing.Method = LinkStitched, Link
+	shelf := stock.Default()
+	nominal := Compute(Resolve(d, shelf))
+	var thick []Length
+	for range 4000 {
+		r := Resolve(d, shelf)
+		for _, m := range []*stock.Material{&r.Stock.Paper, &r.Stock.Endpaper, &r.Stock.Mull} {
+			m.Thickness = m.Thickness.Times(1 + skewed(random, caliperShare, caliperShare))
+		}
+		r.Sewing.Crush = 0.6 + skewed(random, 0.6-crushLow, crushHigh-0.6)
+		thick = append(thick, Compute(r).Block.SpineThickness)
+	}
+	if got := within(nominal.Ranges.SpineThickness, thick); got < 0.92 || got > 0.98 {
+		t.Errorf("%.1f %% of the blocks lie within %v", 100*got, nominal.Ranges.SpineThickness)
+	}
+}

@@ -37,8 +37,14 @@ func TestReasonsTellTheDemosFigures(t *testing.T) {
 func TestEveryAutomaticValueHasAReason(t *testing.T) {
 	sum := regexp.MustCompile(`= ([0-9.]+)$`)
 	for _, kind := range []SpineKind{SpineInlay, SpineCard, SpineBoard} {
-		for _, depth := range []Length{0, 10 * measure.Millimetre} {
-			b := demo(func(d *Decisions) { d.Design.Spine.Kind, d.Design.Liner.PleatDepth = kind, depth })
+		for _, change := range []func(*Decisions){
+			func(d *Decisions) { d.Design.Liner.PleatDepth = 0 },
+			func(d *Decisions) { d.Design.Liner.PleatDepth = 10 * measure.Millimetre },
+			func(d *Decisions) { d.Design.Structure, d.Design.Sewing.Method = LinkStitched, Link },
+			func(d *Decisions) { d.Design.Structure, d.Design.Sewing.Method = LinkStitched, LinkOnTapes },
+			func(d *Decisions) { d.Design.Covering.Kind = QuarterCovering },
+		} {
+			b := demo(change, func(d *Decisions) { d.Design.Spine.Kind = kind })
 			for _, p := range Params() {
 				style := p.Style(measure.Metric)
 				why := Reason(b, p.Key, style)

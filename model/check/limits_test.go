@@ -307,7 +307,7 @@ var steps = []step{
 	{"leaf-over-edge", "square.head", link("square.head", "0.5 mm"), Check},
 	{"leaf-over-edge", "liner.overhangHead", link("liner.overhangHead", "5 mm"), ""}, // an endpaper has none
 	// At the fore edge s_f + 1.037 less the 1 mm that it grows; s_f = B + k − 151.037,
-	// with k = 5.044 of e = (16 − 13.28)/2 = 1.36 and a joint of 9.
+	// with k = 5.032 of e = (16 − 13.28)/2 = 1.36 and a joint of 9.
 	{"leaf-over-edge", "square.foreEdge", link("board.width", "147 mm"), ""},      // 1.03
 	{"leaf-over-edge", "square.foreEdge", link("board.width", "146.5 mm"), Check}, // 0.53
 	{"leaf-over-edge", "square.foreEdge", link("board.width", "145.5 mm"), Stop},

@@ -7,7 +7,8 @@ import (
 )
 
 // What published practice does must not be called wrong, and what it forbids
-// must be. The short names are those of the sources: IU Indiana University
+// must be. The short names are those of the sources: COCK D. Cockerell,
+// Bookbinding, and the Care of Books, 1901; IU Indiana University
 // Libraries repair manual; BAI A. L. Bailey, Library Bookbinding, 1916; BEAN F.
 // O. Bean, Bookbinding for Beginners, 1914; ADAM P. Adam, Practical
 // Bookbinding, 1903; VAU S. J. Vaughn, Printing and Bookbinding for Schools,
@@ -56,6 +57,17 @@ func TestPublishedPractice(t *testing.T) {
 		{"ADAM: head station 1 cm", "station-edge", "sewing.endStation", hand("sewing.endStation", "1 cm"), ""},
 		{"second hand: three holes under 7 in", "station-few", "sewing.stations", hand("sewing.stations", "3", "page.height", "6 15/16 in"), ""},
 		{"second hand: else five", "station-few", "sewing.stations", hand("sewing.stations", "3", "page.height", "7 1/4 in"), Check},
+		{"BEAN: kettles 1/2 in", "station-edge", "sewing.endStation", tapes("sewing.endStation", "1/2 in"), ""},
+		{"ADAM: kettle 1 cm at the head", "station-edge", "sewing.endStation", tapes("sewing.endStation", "1 cm"), ""},
+		{"ADAM: kettle 2 cm at the tail", "station-far", "sewing.endStation", tapes("sewing.endStation", "2 cm"), ""},
+		// The list of checks stops below 8 mm; Cockerell goes nearer, and disagrees with the others.
+		{"COCK: kettles 1/4 in", "station-edge", "sewing.endStation", tapes("sewing.endStation", "1/4 in"), Stop},
+		{"BAI: supports, three for 8 in", "station-far", "sewing.tapes", tapes("sewing.tapes", "3", "page.height", "8 in"), ""},
+		{"BAI: supports, four for 12 in", "station-far", "sewing.tapes", tapes("sewing.tapes", "4", "page.height", "12 in"), ""},
+		{"the same, one fewer", "station-far", "sewing.tapes", tapes("sewing.tapes", "3", "page.height", "12 in"), Check},
+		{"BAI: supports, five for 15 in", "station-far", "sewing.tapes", tapes("sewing.tapes", "5", "page.height", "15 in"), ""},
+		{"the same, one fewer", "station-far", "sewing.tapes", tapes("sewing.tapes", "4", "page.height", "15 in"), Check},
+		{"R&E dt0971, dt3732: all grain along the spine, endpapers too", "grain-liner", "endpaper.turned", link("endpaper.turned", "yes"), Stop},
 		{"BAI: supports, five for 15 in", "station-few", "sewing.stations", hand("sewing.stations", "5", "page.height", "15 in"), ""},
 		{"quarter joint after P. Jermann: at least T/4", "joint-quarter", "joint.width",
 			set("measured.spineThickness", "1 1/2 in", "joint.width", "3/8 in"), ""},
