@@ -161,6 +161,56 @@ func TestPlanSaysWhatTheModelSays(t *testing.T) {
 	}
 }
 
+// What a book has not is null in its plan, and its keys are there all the same.
+// The sizes are those of the model's worked link-stitched book.
+func TestPlanOfALinkedBook(t *testing.T) {
+	linked := planned(t, made(t, "--set", "structure=link-stitched", "--set", "sewing.method=link-on-tapes", "--set", "covering.kind=quarter"))
+	for path, want := range map[string]float64{
+		"block.foreEdgeThickness": 11.16, "block.spineThickness": 13.28, "toCut.coveringWidth": 94, "toCut.sideWidth": 140,
+		"toCut.sideHeight": 252, "endpapers.count": 2, "endpapers.width": 300, "endpapers.leafWidth": 150, "tapes.at.0": 74,
+		"tapes.length": 83.5, "mull.width": 73, "mull.height": 190, "sewing.stations.1": 68, "sewing.threadPerBook": 1966,
+		"mass.endpapers": 15.12, "mass.liner": 0,
+	} {
+		same(t, linked, path, want, 0)
+	}
+	pleated := planned(t, made(t))
+	for _, c := range []struct {
+		plan any
+		none []string
+	}{{linked, []string{"liner"}}, {pleated, []string{"endpapers", "tapes", "mull"}}} {
+		for _, key := range c.none {
+			if got := at(t, c.plan, key); got != nil {
+				t.Errorf("%s is %v, want null", key, got)
+			}
+		}
+	}
+	if at(t, linked, "structure") != "link-stitched" || at(t, pleated, "structure") != "pleated-liner" {
+		t.Error("the plan does not name its structure")
+	}
+}
+
+// A method that does not suit is refused in words, exit 2, and the structure
+// brings its own along.
+func TestMethodsFollowTheStructure(t *testing.T) {
+	for _, sets := range [][]string{
+		{"sewing.method=link"}, {"structure=link-stitched", "sewing.method=machine"},
+		{"structure=link-stitched", "structure=pleated-liner", "sewing.method=link-on-tapes"},
+	} {
+		args := []string{"new"}
+		for _, set := range sets {
+			args = append(args, "--set", set)
+		}
+		exit, out, complaint := gw(args...)
+		if exit != exitInput || out != "" || !strings.Contains(complaint, "sewing.method=") || !strings.Contains(complaint, "does not suit this structure") {
+			t.Errorf("%v: exit %d: %s", sets, exit, complaint)
+		}
+	}
+	text := done(t, "new", "--set", "structure=link-stitched")
+	if !strings.Contains(text, `"sewing.method": "link"`) {
+		t.Error("the method does not follow the structure")
+	}
+}
+
 func TestEmptyListsAreLists(t *testing.T) {
 	byHand := planned(t, made(t, "--format", "pamphlet"))
 	if got := at(t, byHand, "sewing.seam").([]any); len(got) != 0 {
