@@ -216,6 +216,9 @@ func summary(id book.Group, s *session.Session) string {
 	case book.GroupSewing:
 		with["sections"], with["folios"], with["sewing"] = d.Sections.Count, d.Sections.Folios, of("sewing.method")
 	case book.GroupLiner:
+		if d.Structure == book.LinkStitched {
+			return words.Say("summary.endpapers", words.With{"paper": d.Endpaper.Material, "lap": of("mull.lap")})
+		}
 		with["pleats"] = of("liner.pleatDepth")
 	case book.GroupBoards:
 		with["board"], with["square"] = of("board.thickness"), of("square.head")
