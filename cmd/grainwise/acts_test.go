@@ -51,7 +51,7 @@ func TestRandomActs(t *testing.T) {
 }
 
 // turned is the window once it shows the drawing that a key turns to.
-func (p *program) turned(key string) image.Image {
+func (p *program) turned(key string) *image.RGBA {
 	p.t.Helper()
 	p.calm()
 	p.key(key)

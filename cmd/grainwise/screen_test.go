@@ -4,9 +4,11 @@ package main
 
 import (
 	"bytes"
+	"context"
 	"errors"
 	"fmt"
 	"image"
+	"image/draw"
 	"image/png"
 	"os"
 	"os/exec"
@@ -165,10 +167,14 @@ func (p *program) drag(x, y, to int) {
 	p.do(append(words, "mouseup", "1")...)
 }
 
-// picture is what the window shows.
-func (p *program) picture() image.Image {
+// picture is what the window shows. Of a window that has gone, import waits
+// for one to be pointed at.
+func (p *program) picture() *image.RGBA {
 	p.t.Helper()
-	out, err := exec.Command("import", "-window", p.window, "png:-").Output()
+	soon, done := context.WithTimeout(context.Background(), patience)
+	defer done()
+	out, err := exec.CommandContext(soon, "import", "-window", p.window,
+		"-define", "png:compression-level=1", "png:-").Output()
 	if err != nil {
 		p.t.Fatalf("import: %v", err)
 	}
@@ -176,7 +182,9 @@ func (p *program) picture() image.Image {
 	if err != nil {
 		p.t.Fatal(err)
 	}
-	return shown
+	plain := image.NewRGBA(shown.Bounds())
+	draw.Draw(plain, plain.Rect, shown, plain.Rect.Min, draw.Src)
+	return plain
 }
 
 // shot takes a picture and keeps it in the folder that the tester named, if
@@ -211,12 +219,15 @@ func (p *program) rest() {
 }
 
 // alike says whether two pictures are the same within a frame.
-func alike(a, b image.Image, frame image.Rectangle) bool {
+func alike(a, b *image.RGBA, frame image.Rectangle) bool {
+	if !frame.In(a.Rect) || !frame.In(b.Rect) {
+		return false
+	}
 	for y := frame.Min.Y; y < frame.Max.Y; y++ {
-		for x := frame.Min.X; x < frame.Max.X; x++ {
-			if a.At(x, y) != b.At(x, y) {
-				return false
-			}
+		rowA := a.Pix[a.PixOffset(frame.Min.X, y):a.PixOffset(frame.Max.X, y)]
+		rowB := b.Pix[b.PixOffset(frame.Min.X, y):b.PixOffset(frame.Max.X, y)]
+		if !bytes.Equal(rowA, rowB) {
+			return false
 		}
 	}
 	return true

@@ -157,6 +157,12 @@ func accents(a image.Image, frame image.Rectangle) int {
 func (p *program) saveAs(path string) {
 	p.t.Helper()
 	p.key("ctrl+s")
+	p.nameFile(path)
+}
+
+// nameFile types a path into the native dialog that is coming up.
+func (p *program) nameFile(path string) {
+	p.t.Helper()
 	dialog := p.find("Save File")
 	p.do("windowactivate", "--sync", dialog)
 	p.key("ctrl+a")

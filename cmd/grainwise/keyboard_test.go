@@ -1,0 +1,77 @@
+//go:build window
+
+package main
+
+import (
+	"path/filepath"
+	"testing"
+
+	"grainwise/model/check"
+	"grainwise/model/measure"
+	"grainwise/model/project"
+)
+
+// The main job without a pointer: size by slider keys and by typing, the grain
+// turned wrong and put right from its finding, another view, undo, save through
+// the native dialog, quit; then gw says the same sizes. WCAG 2.2, criterion
+// 2.1.1: everything by keyboard.
+func TestTheMainJobByKeyboardAlone(t *testing.T) {
+	demo := project.Demo()
+	demo.Decisions.Design.Paper.Turned = true // the mistake to put right
+	if findings := check.All(demo.Book()); findings[0].ID != "grain-paper" {
+		t.Fatalf("the worst finding is %s", findings[0].ID)
+	}
+	home := t.TempDir()
+	file := filepath.Join(home, "turned.grainwise")
+	if err := project.Save(file, demo); err != nil {
+		t.Fatal(err)
+	}
+	p := launch(t, build(t, "grainwise"), home, file)
+	p.resize(1280, 720)
+	before := p.picture()
+	p.keys("F6", "F6")              // the pages, the parameters: on the height's slider
+	p.keys("Home", "Next", "Prior") // 60, the step below it none, ten more
+	p.keys("Right", "Left", "Tab")  // one to and fro, and into the value
+	p.typed("8 1/2 in")             // 215.9 mm
+	p.keys("Return")
+	p.await("a taller book", func() bool { return !alike(before, p.picture(), cutLines) })
+	p.rest()
+	wrong := p.picture()
+	p.shot("keyboard-wrong-1280.png")
+	p.keys("F8", "Return")
+	p.await("the grain put right", func() bool { return !alike(wrong, p.picture(), drawing) })
+	p.rest()
+	p.keys("ctrl+2")
+	p.rest()
+	p.keys("ctrl+z", "ctrl+shift+z") // the mistake again, and put right again
+	p.rest()
+	p.shot("keyboard-mended-1280.png")
+	p.key("ctrl+shift+s") // the file has a name: another one
+	p.nameFile(filepath.Join(home, "by keys"))
+	p.key("ctrl+q")
+	p.quits()
+
+	saved := opened(t, filepath.Join(home, "by keys.grainwise"))
+	want := demo.Decisions
+	want.Design.Paper.Turned = false
+	want.Design.Page.Height = measure.Inches(8.5)
+	if saved.Decisions != want {
+		t.Errorf("saved: height %v mm, turned %v", saved.Decisions.Design.Page.Height.MM(), saved.Decisions.Design.Paper.Turned)
+	}
+	sameAsPlan(t, filepath.Join(home, "by keys.grainwise"), saved)
+}
+
+// keys presses one after the other and waits for what they do.
+func (p *program) keys(keys ...string) {
+	p.t.Helper()
+	for _, key := range keys {
+		p.key(key)
+	}
+	p.rest()
+}
+
+// typed is text for what has the focus.
+func (p *program) typed(text string) {
+	p.t.Helper()
+	p.do("type", "--delay", "20", text)
+}
