@@ -85,6 +85,13 @@ const (
 	leastHeight = 280
 )
 
+// Frame is what to draw for a place of width × height dp: of the same shape, and
+// larger where the place is smaller than any drawing is made for.
+func Frame(width, height float64) (float64, float64) {
+	larger := max(1, leastWidth/width, leastHeight/height)
+	return width * larger, height * larger
+}
+
 // sheet starts a drawing on its ground.
 func (in Input) sheet(ground scene.Colour) *draft.Sheet {
 	if in.DarkSurround {

@@ -104,8 +104,8 @@ func (p *Pane) ask() {
 		device, w, h = device/2, w/2, h/2
 	}
 	in := p.input
-	in.Width, in.Height = p.width(), p.height()
-	p.worker.ask(job{view: p.view, input: in, port: p.port, device: device, width: max(w, 1), height: max(h, 1)})
+	in.Width, in.Height = view.Frame(p.width(), p.height())
+	p.worker.ask(job{view: p.view, input: in, port: p.port.shrunk(p.width() / in.Width), device: device, width: max(w, 1), height: max(h, 1)})
 }
 
 // put shows a frame; on the window's goroutine.

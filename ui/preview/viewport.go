@@ -38,6 +38,12 @@ func within(at, frame, side float64) float64 {
 	return min(max(at, least-side), frame-least)
 }
 
+// shrunk is for a drawing made larger than the frame that it has to fit.
+func (v Viewport) shrunk(by float64) Viewport {
+	v.Zoom *= by
+	return v
+}
+
 // Inverse is the drawing's own place, in dp of the fitted drawing, under a
 // place of the frame.
 func (v Viewport) Inverse(x, y float64) (float64, float64) {

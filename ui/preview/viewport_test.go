@@ -5,6 +5,10 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"grainwise/model/project"
+	"grainwise/render/scene"
+	"grainwise/render/view"
 )
 
 // What lies under the pointer stays under it, whatever the zoom.
@@ -32,5 +36,22 @@ func TestTheDrawingStaysInReach(t *testing.T) {
 	v := Viewport{Zoom: 2}.Moved(99999, -99999, 800, 600)
 	if v.X > 600+1e-9 || v.Y < 150-1200-1e-9 {
 		t.Errorf("%+v left the frame", v)
+	}
+}
+
+// A pane that is smaller than any drawing is made for shows the whole of it, to
+// its edges.
+func TestASmallPaneShowsTheWholeDrawing(t *testing.T) {
+	b := project.Demo().Book()
+	for _, v := range view.All() {
+		for _, pane := range [][2]float64{{240, 180}, {480, 190}, {250, 500}, {800, 600}} {
+			in := view.Input{Book: b}
+			in.Width, in.Height = view.Frame(pane[0], pane[1])
+			drawn, port := v.Draw(in), fitted.shrunk(pane[0]/in.Width)
+			wide, high := drawn.Width/scene.Px*port.Zoom, drawn.Height/scene.Px*port.Zoom
+			if math.Abs(wide-pane[0]) > 0.01 || math.Abs(high-pane[1]) > 0.01 {
+				t.Errorf("%s in %v: %.1f × %.1f", v.ID, pane, wide, high)
+			}
+		}
 	}
 }
