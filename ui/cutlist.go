@@ -106,7 +106,7 @@ func (c *cutList) change(now book.Part) string {
 
 func partName(p book.Part) string {
 	if p.Count == 1 {
-		return words.Say("cut.one." + string(p.ID))
+		return words.Say("cut.one." + p.Word)
 	}
-	return words.Say("cut.many." + string(p.ID))
+	return words.Say("cut.many." + p.Word)
 }

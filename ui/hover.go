@@ -30,7 +30,7 @@ func aboutPart(b book.Book, part book.PartID, shown measure.System) string {
 				key = "hover.one"
 			}
 			return words.Say(key, words.With{
-				"name": words.Say("part." + string(part)), "count": p.Count, "stock": p.Stock,
+				"name": words.Say("part." + p.Word), "count": p.Count, "stock": p.Stock,
 				"size": session.Size(p.Width, p.Height, shown) + " " + shown.Label(),
 			})
 		}

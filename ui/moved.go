@@ -38,7 +38,7 @@ func movedSizes(before, after book.Book, system measure.System) []movedSize {
 			continue
 		}
 		was, ofCase := before.Parts[i], slices.Contains(caseParts[:], now.ID)
-		name := words.With{"part": words.Say("cut.one." + string(now.ID))}
+		name := words.With{"part": words.Say("cut.one." + now.Word)}
 		add(words.Say("measured.moves.width", name), was.Width, now.Width, ofCase)
 		add(words.Say("measured.moves.height", name), was.Height, now.Height, ofCase && now.ID != book.PartSpine)
 	}

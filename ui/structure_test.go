@@ -5,7 +5,11 @@ import (
 	"strings"
 	"testing"
 
+	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/measure"
+	"grainwise/model/stock"
+	"grainwise/ui/preview"
 )
 
 // The structure is chosen in its row: its method comes along, the rows of its
@@ -55,5 +59,41 @@ func TestAStructureIsChosenInTheWindow(t *testing.T) {
 	choose("covering.kind", "quarter")
 	if !shown("covering.side") || !shown("covering.overlap") {
 		t.Error("the rows of a quarter covering do not come")
+	}
+}
+
+// Every piece of a book has its name in the list to cut, in a tip and in the
+// figures: between them these two have every part there is.
+func TestEveryPieceHasItsName(t *testing.T) {
+	plain := book.Defaults(measure.Metric)
+	plain.Design.Interleaf.Mode = book.GuardFolio
+	full := book.Defaults(measure.Metric)
+	full.Design.Structure, full.Design.Sewing.Method = book.LinkStitched, book.LinkOnTapes
+	full.Design.Covering.Kind = book.QuarterCovering
+	f := &full.Design.Finishing
+	f.RibbonWidth, f.ElasticWidth, f.Bands = 6*measure.Millimetre, 8*measure.Millimetre, 3
+	f.LabelWidth, f.LabelHeight = 50*measure.Millimetre, 30*measure.Millimetre
+	called := map[string]string{}
+	for _, d := range []book.Decisions{plain, full} {
+		b := book.Compute(book.Resolve(d, stock.Default()))
+		for _, p := range b.Parts {
+			called[p.Word] = partName(p)
+			for _, count := range []int{1, 2} {
+				p.Count = count
+				for _, name := range []string{partName(p), words.Say("part." + p.Word), aboutPart(b, p.ID, measure.Metric)} {
+					if strings.Contains(name, "cut.") || strings.Contains(name, "part.") || strings.ContainsAny(name, "{}") {
+						t.Errorf("%s is called %q", p.ID, name)
+					}
+				}
+			}
+		}
+		for _, cell := range preview.Figures(b, measure.Metric) {
+			if strings.Contains(cell.Name, "figure.") {
+				t.Errorf("a figure is called %q", cell.Name)
+			}
+		}
+	}
+	if len(called) != 15 || called["spine-cloth"] != "spine cloth" || called["covering"] != "covering" {
+		t.Errorf("%d parts: %q", len(called), called)
 	}
 }

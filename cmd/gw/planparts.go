@@ -136,7 +136,7 @@ func partsOf(parts []book.Part) []partPlan {
 	var list []partPlan
 	for _, p := range parts {
 		list = append(list, partPlan{
-			p.ID, words.Say("part." + string(p.ID)), p.Stock, p.Count, mm(p.Height), mm(p.Width), p.Grain, number(p.Mass),
+			p.ID, words.Say("part." + p.Word), p.Stock, p.Count, mm(p.Height), mm(p.Width), p.Grain, number(p.Mass),
 		})
 	}
 	return list

@@ -103,6 +103,7 @@ type SewingPlan struct {
 // Part is one kind of piece to cut.
 type Part struct {
 	ID            PartID
+	Word          string // what it is called: its id, or "spine-cloth"
 	Stock         string
 	Count         int
 	Height, Width Length

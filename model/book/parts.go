@@ -17,6 +17,7 @@ func computeParts(r Resolved, b Book) []Part {
 		piece(PartCovering, r.Stock.Covering, 1, face{cut.CoveringHeight, cut.CoveringWidth}, r.Covering.Turned),
 	)
 	if r.Covering.Kind == QuarterCovering {
+		parts[len(parts)-1].Word = spineCloth
 		parts = append(parts, piece(PartSide, r.Stock.Side, 2, face{cut.SideHeight, cut.SideWidth}, false))
 	}
 	return append(parts, finishingParts(r, b)...)
@@ -54,7 +55,7 @@ func folioSize(r Resolved) face {
 
 func piece(id PartID, m stock.Material, count int, size face, turned bool) Part {
 	return Part{
-		ID: id, Stock: m.Name, Count: count,
+		ID: id, Word: string(id), Stock: m.Name, Count: count,
 		Height: size.height, Width: size.width,
 		Grain: grainRun(m, turned),
 		Mass:  float64(count) * size.area() * float64(m.Grammage),

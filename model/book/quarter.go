@@ -2,6 +2,9 @@ package book
 
 import "grainwise/model/stock"
 
+// spineCloth is what the covering of a quarter binding is called.
+const spineCloth = "spine-cloth"
+
 // coverCase cuts the covering for the boards: one piece, or a spine cloth and
 // two sides (arithmetic.md, "Case with a flat back").
 func coverCase(r Resolved, c *Case, round rounding) {

@@ -94,7 +94,7 @@ func pieceOverSheet(b book.Book) []Finding {
 		found = append(found, Finding{
 			Level: Stop, Part: p.ID, Key: turnedKey(p.ID), Found: count(0), Limit: count(1),
 			Blanks: map[string]any{
-				"piece": words.Say("part." + string(p.ID)), "height": p.Height, "width": p.Width, "name": p.Stock,
+				"piece": words.Say("part." + p.Word), "height": p.Height, "width": p.Width, "name": p.Stock,
 			},
 		})
 	}

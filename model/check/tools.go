@@ -114,7 +114,7 @@ func (t Tools) pieceReach(p book.Part) Finding {
 	onMat := t.Mat.lacks(p.Height, p.Width)
 	f := Finding{
 		Level: when(max(tall, wide, onMat) > 0, Check), Found: length(max(p.Height, p.Width)), Limit: length(t.LongestCut),
-		Blanks: map[string]any{"piece": words.Say("part." + string(p.ID)), "height": p.Height, "width": p.Width},
+		Blanks: map[string]any{"piece": words.Say("part." + p.Word), "height": p.Height, "width": p.Width},
 	}
 	switch {
 	case max(tall, wide) > 0 && onMat > 0:

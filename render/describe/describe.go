@@ -100,7 +100,7 @@ func (in Input) parts() Paragraph {
 
 func (in Input) part(p book.Part) string {
 	said := words.With{
-		"name": words.Say("part." + string(p.ID)), "count": p.Count, "stock": p.Stock,
+		"name": words.Say("part." + p.Word), "count": p.Count, "stock": p.Stock,
 		"width": in.size(p.Width), "height": in.size(p.Height), "grain": words.Say("describe.grain." + string(p.Grain)),
 	}
 	key := "describe.pieces"

@@ -32,7 +32,7 @@ func TestEveryPartAndFindingIsInTheWords(t *testing.T) {
 			t.Fatalf("a blank or a key is left:\n%s", text)
 		}
 		for _, p := range b.Parts {
-			line := lineOf(text, words.Say("part."+string(p.ID))+": ")
+			line := lineOf(text, words.Say("part."+p.Word)+": ")
 			for _, want := range []string{in.size(p.Width) + " wide", in.size(p.Height) + " high", p.Stock, words.Say("describe.grain." + string(p.Grain))} {
 				if !strings.Contains(line, want) {
 					t.Fatalf("%s: %q lacks %q", p.ID, line, want)

@@ -25,7 +25,7 @@ func Figures(b book.Book, shown measure.System) []Cell {
 		{words.Say("figure.leaves"), strconv.Itoa(b.Block.Leaves), words.Say("figure.pages", words.With{"pages": b.Block.Pages})},
 		thickness(b, shown),
 		sizes("board", cut.BoardWidth, cut.BoardHeight, shown),
-		sizes("covering", cut.CoveringWidth, cut.CoveringHeight, shown),
+		sizes(coveringWord(b), cut.CoveringWidth, cut.CoveringHeight, shown),
 		sheets(b),
 		mass(b),
 		materials(b),
@@ -45,6 +45,12 @@ func other(system measure.System) measure.System {
 		return measure.Imperial
 	}
 	return measure.Metric
+}
+
+// coveringWord is what the covering's piece is called.
+func coveringWord(b book.Book) string {
+	p, _ := b.Part(book.PartCovering)
+	return p.Word
 }
 
 func sizes(name string, width, height book.Length, shown measure.System) Cell {
