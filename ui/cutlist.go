@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
@@ -18,7 +19,9 @@ type cutList struct {
 	session *session.Session
 	head    *controls.GroupHead
 	lines   []*controls.LineItem
-	list    *fyne.Container
+	rows    *fyne.Container
+	scroll  *container.Scroll
+	list    *fyne.Container // heading and rows
 	folded  bool
 	narrow  bool // the heading has room for the unit only
 	chosen  book.PartID
@@ -31,7 +34,10 @@ type cutList struct {
 func newCutList(s *session.Session) *cutList {
 	c := &cutList{session: s, head: controls.NewGroupHead(words.Say("cut.title"))}
 	c.head.OnTapped = func() { c.folded = !c.folded; c.show() }
-	c.list = controls.Down(0, c.head)
+	c.rows = controls.Down(0)
+	c.scroll = container.NewVScroll(c.rows)
+	line := controls.NewHairline()
+	c.list = container.New(&cutLayout{line, c.head, c.rows, c.scroll}, line, c.head, c.scroll)
 	return c
 }
 
@@ -55,6 +61,7 @@ func (c *cutList) show() {
 		Summary: c.sizes(system),
 	})
 	if changed {
+		c.rows.Refresh()
 		c.list.Refresh()
 	}
 }
@@ -83,7 +90,7 @@ func (c *cutList) addLine(i int) {
 		}
 	}
 	c.lines = append(c.lines, line)
-	c.list.Add(line)
+	c.rows.Add(line)
 }
 
 // change says by how much a line differs from before: its size, else its count.
@@ -109,4 +116,27 @@ func partName(p book.Part) string {
 		return words.Say("cut.one." + p.Word)
 	}
 	return words.Say("cut.many." + p.Word)
+}
+
+// cutLayout keeps the heading in sight while the rows scroll under it, where a
+// book has more kinds of piece than the column has room for.
+type cutLayout struct{ line, head, rows, scroll fyne.CanvasObject }
+
+// Layout implements fyne.Layout.
+func (l *cutLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
+	y := float32(0)
+	for _, o := range []fyne.CanvasObject{l.line, l.head} {
+		high := o.MinSize().Height
+		o.Resize(fyne.NewSize(size.Width, high))
+		o.Move(fyne.NewPos(0, y))
+		y += high
+	}
+	l.scroll.Resize(fyne.NewSize(size.Width, max(0, size.Height-y)))
+	l.scroll.Move(fyne.NewPos(0, y))
+}
+
+// MinSize implements fyne.Layout: all rows in sight.
+func (l *cutLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+	rows := l.rows.MinSize()
+	return fyne.NewSize(rows.Width, l.line.MinSize().Height+l.head.MinSize().Height+rows.Height)
 }

@@ -118,9 +118,8 @@ func (w *Window) build() {
 
 func (w *Window) body() fyne.CanvasObject {
 	left := controls.Around(w.format.object(), nil, nil, nil, w.column.scroll)
-	cut := controls.Down(0, controls.NewHairline(), w.cut.list)
 	findings := w.findings.object()
-	right := container.New(&rightColumn{findings, cut}, findings, cut)
+	right := container.New(&rightColumn{findings, w.cut.list}, findings, w.cut.list)
 	f := &frame{left: left, leftLine: controls.NewHairline(), middle: w.middle.box, rightLine: controls.NewHairline(), right: right}
 	w.frame, f.changed = f, func(narrow bool) { w.pages.offerSides(narrow) }
 	f.widened = func(left, right float32) {

@@ -131,6 +131,7 @@ func (p *Pane) Resize(size fyne.Size) {
 		return
 	}
 	p.BaseWidget.Resize(size)
+	p.MouseOut() // what lay under the pointer has moved away
 	p.ask()
 }
 
