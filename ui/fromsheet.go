@@ -44,8 +44,8 @@ func newFromSheet(w *Window) *fromSheet {
 	f := &fromSheet{window: w, tried: withGrain(w.session), grid: container.New(&cardGrid{}),
 		none: controls.NewLabel(controls.QuietLabel, words.Say("paper.none"))}
 	f.scroll = container.NewVScroll(controls.Down(0, f.none, f.grid))
-	content := controls.Around(controls.Inset(0, 10, 0, 0, f.head()), nil, nil, nil, f.scroll)
 	size := fyne.NewSize(galleryWidth(w.win.Canvas().Size().Width), w.win.Canvas().Size().Height-60)
+	content := controls.Around(controls.Inset(0, 10, 0, 0, f.head(size.Width-2*sheetSide)), nil, nil, nil, f.scroll)
 	f.sheet = w.openSheet(words.Say("paper.title"), content, size,
 		controls.Spring(),
 		controls.NewButton(controls.Framed, words.Say("sheet.close"), func() { f.sheet.close() }))
@@ -64,24 +64,20 @@ func withGrain(s *session.Session) *session.Session {
 	return tried
 }
 
-// head is the paper's rows, two abreast, under a line of explanation.
-func (f *fromSheet) head() fyne.CanvasObject {
-	pairs := controls.Down(2, controls.NewLabel(controls.QuietLabel, words.Say("paper.text")))
-	var pair []fyne.CanvasObject
+// head is the paper's rows, as many abreast as there is room for, under a line
+// of explanation.
+func (f *fromSheet) head(width float32) fyne.CanvasObject {
+	rows := container.NewGridWithColumns(max(1, min(2, int(width/sheetRowWidth))))
 	for _, key := range sheetKeys {
 		p, _ := book.Lookup(key)
 		r := newParameter(p, f.tried, f.window.tips)
 		f.rows = append(f.rows, r)
-		pair = append(pair, controls.Fixed(sheetRowWidth, 0, r.row))
-		if len(pair) == 2 {
-			pairs.Add(controls.Across(24, pair...))
-			pair = nil
-		}
+		rows.Add(controls.Fixed(sheetRowWidth, 0, r.row))
 	}
-	return pairs
+	return controls.Down(2, controls.NewLabel(controls.QuietLabel, words.Say("paper.text")), rows)
 }
 
-const sheetRowWidth = float32(440)
+const sheetRowWidth = float32(360) // at least
 
 // show brings rows and cards up to date with the paper being tried.
 func (f *fromSheet) show() {

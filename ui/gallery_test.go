@@ -7,7 +7,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/widget"
 
 	"grainwise/model/measure"
 	"grainwise/model/project"
@@ -54,10 +53,10 @@ func TestAFormatIsOneStepAndKeepsTheMaterials(t *testing.T) {
 }
 
 // entry is the one in the topmost sheet.
-func (w *Window) entry(t *testing.T) *widget.Entry {
+func (w *Window) entry(t *testing.T) *sheetEntry {
 	t.Helper()
 	for _, o := range test.LaidOutObjects(w.sheets[len(w.sheets)-1].popup) {
-		if e, ok := o.(*widget.Entry); ok {
+		if e, ok := o.(*sheetEntry); ok {
 			return e
 		}
 	}

@@ -2,7 +2,6 @@ package ui
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
@@ -15,7 +14,7 @@ import (
 type tradeWords struct {
 	window *Window
 	sheet  *sheet
-	search *widget.Entry
+	search *sheetEntry
 	list   *fyne.Container
 	scroll *controls.Scroller
 	detail *fyne.Container
@@ -34,7 +33,8 @@ func (w *Window) openGlossary(id string) {
 	if w.busy() {
 		return
 	}
-	t := &tradeWords{window: w, search: widget.NewEntry(), list: controls.Down(0), detail: controls.Down(8)}
+	t := &tradeWords{window: w, list: controls.Down(0), detail: controls.Down(8)}
+	t.search = newSheetEntry(func() { t.sheet.close() })
 	t.scroll = controls.NewScroller(t.list)
 	t.search.SetPlaceHolder(words.Say("words.search"))
 	t.search.OnChanged = t.find

@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/widget"
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
@@ -37,6 +36,7 @@ type measureForm struct {
 	rows    []*parameter
 	sheet   *sheet
 	picture *canvas.Image
+	side    *fyne.Container
 	moves   *fyne.Container
 	lines   []moveLine
 	crush   *offer
@@ -48,7 +48,7 @@ type moveLine struct{ name, sizes, by *controls.Label }
 
 // offer is a figure found on the block, which only the maker takes.
 type offer struct {
-	tick *tickBox
+	tick *controls.Tick
 	why  *controls.Paragraph
 	box  *fyne.Container
 	set  func(*book.Design) // nil where nothing is offered
@@ -98,11 +98,11 @@ func (f *measureForm) content() fyne.CanvasObject {
 	}
 	f.picture.FillMode = canvas.ImageFillContain
 	rows.Add(controls.Inset(8, 0, 22, 0, controls.Across(0, controls.Fixed(sketch.Width, sketch.Height, f.picture))))
-	side := controls.Down(6,
+	f.side = controls.Down(6,
 		controls.NewLabel(controls.HeadLabel, words.Say("measured.moves")), f.moves,
 		controls.Fixed(measureSide, offerHeight, f.crush.box), controls.Fixed(measureSide, offerHeight, f.groove.box))
 	return controls.Down(6, controls.NewLabel(controls.QuietLabel, words.Say("measured.text")),
-		controls.Across(16, controls.Fixed(measureRowWidth, 0, rows), controls.Fixed(measureSide, rows.MinSize().Height, side)))
+		controls.Across(16, controls.Fixed(measureRowWidth, 0, rows), controls.Fixed(measureSide, rows.MinSize().Height, f.side)))
 }
 
 func (f *measureForm) row(key string) *parameter {
@@ -128,7 +128,7 @@ func (f *measureForm) look(key string) {
 func (f *measureForm) newOffer() *offer {
 	o := &offer{why: controls.NewParagraph("")}
 	o.why.Resize(fyne.NewSize(measureSide, 0))
-	o.tick = newTickBox(func() { f.sheet.close() }, func(bool) { f.showMoves() })
+	o.tick = controls.NewTick(func() { f.sheet.close() }, func(bool) { f.showMoves() })
 	o.box = controls.Down(0, o.why, o.tick)
 	return o
 }
@@ -258,7 +258,7 @@ func (f *measureForm) showMoves() {
 		line.sizes.SetText(sizes)
 		line.by.SetText(m.by)
 	}
-	f.moves.Refresh()
+	f.side.Refresh() // the table may have grown
 }
 
 // take puts the measures, and what was ticked, into the project: one step. A
@@ -274,26 +274,4 @@ func (f *measureForm) take() {
 	next := f.next()
 	f.sheet.close()
 	f.window.session.Apply(words.Say("step.measure"), next)
-}
-
-// tickBox is the toolkit's, but Esc leaves the sheet that it stands in.
-type tickBox struct {
-	widget.Check
-	leave func()
-}
-
-func newTickBox(leave func(), changed func(bool)) *tickBox {
-	t := &tickBox{leave: leave}
-	t.OnChanged = changed
-	t.ExtendBaseWidget(t)
-	return t
-}
-
-// TypedKey implements fyne.Focusable.
-func (t *tickBox) TypedKey(key *fyne.KeyEvent) {
-	if key.Name == fyne.KeyEscape {
-		t.leave()
-		return
-	}
-	t.Check.TypedKey(key)
 }

@@ -22,17 +22,27 @@ type sheet struct {
 const (
 	sheetWidth = float32(420)
 	sheetSide  = float32(12) // room at the left and right
+	sheetAir   = float32(20) // between a sheet and the window, above and below
 )
 
 // openSheet shows a title over some content, with buttons under it. The first
-// button's neighbour to the left is a spring: they stand at the right.
+// button's neighbour to the left is a spring: they stand at the right. Content
+// that is higher than the window scrolls.
 func (w *Window) openSheet(title string, content fyne.CanvasObject, least fyne.Size, buttons ...fyne.CanvasObject) *sheet {
 	s := &sheet{window: w}
 	s.escape = s.close
 	head := controls.Inset(0, 8, 0, 0, controls.NewLabel(controls.TitleLabel, title))
 	foot := controls.Inset(14, 0, 0, 0, controls.Across(8, buttons...))
-	body := controls.Inset(10, 10, sheetSide, sheetSide, controls.Around(head, foot, nil, nil, content))
-	s.popup = widget.NewModalPopUp(controls.Fixed(least.Width, least.Height, body), w.win.Canvas())
+	dressed := func(content fyne.CanvasObject) fyne.CanvasObject {
+		body := controls.Inset(10, 10, sheetSide, sheetSide, controls.Around(head, foot, nil, nil, content))
+		return controls.Fixed(least.Width, least.Height, body)
+	}
+	body, room := dressed(content), w.win.Canvas().Size().Height-sheetAir
+	if needs := body.MinSize(); needs.Height > room {
+		least = fyne.NewSize(needs.Width+sheetSide, room)
+		body = dressed(controls.NewScroller(content))
+	}
+	s.popup = widget.NewModalPopUp(body, w.win.Canvas())
 	w.sheets = append(w.sheets, s)
 	s.popup.Show()
 	return s
@@ -113,10 +123,10 @@ func (w *Window) ask(title, text string, answers ...answer) {
 
 // askName asks for a name, with one to begin with.
 func (w *Window) askName(title, name, word string, take func(name string) error) {
-	entry := widget.NewEntry()
+	var s *sheet
+	entry := newSheetEntry(func() { s.close() })
 	entry.SetText(name)
 	trouble := controls.NewLabel(controls.TroubleLabel, "")
-	var s *sheet
 	accept := func() {
 		if err := take(entry.Text); err != nil {
 			trouble.SetText(err.Error())
@@ -131,6 +141,27 @@ func (w *Window) askName(title, name, word string, take func(name string) error)
 		controls.NewButton(controls.Solid, word, accept))
 	w.win.Canvas().Focus(entry)
 	entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+}
+
+// sheetEntry is the toolkit's, but Esc leaves the sheet that it stands in.
+type sheetEntry struct {
+	widget.Entry
+	leave func()
+}
+
+func newSheetEntry(leave func()) *sheetEntry {
+	e := &sheetEntry{leave: leave}
+	e.ExtendBaseWidget(e)
+	return e
+}
+
+// TypedKey implements fyne.Focusable.
+func (e *sheetEntry) TypedKey(key *fyne.KeyEvent) {
+	if key.Name == fyne.KeyEscape {
+		e.leave()
+		return
+	}
+	e.Entry.TypedKey(key)
 }
 
 // escape closes the topmost sheet and says whether there was one.
