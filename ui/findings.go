@@ -1,6 +1,7 @@
 package ui
 
 import (
+	"image"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -10,6 +11,7 @@ import (
 	"grainwise/model/book"
 	"grainwise/model/check"
 	"grainwise/model/measure"
+	"grainwise/render/sketch"
 	"grainwise/ui/controls"
 	"grainwise/ui/look"
 	"grainwise/ui/session"
@@ -32,6 +34,8 @@ type findings struct {
 	mend   func(check.Finding)
 	leave  func(check.Finding) // as it is
 	copy   func(text string)
+	why    func(check.Finding)
+	draw   func(sketch.Name) image.Image // a small picture without words
 }
 
 func newFindings(s *session.Session) *findings {
@@ -89,6 +93,8 @@ func (f *findings) newCard(i int) *controls.Card {
 	card.OnPrimary = func() { f.mend(f.found[i]) }
 	card.OnSecondary = func() { f.leave(f.found[i]) }
 	card.OnThird = func() { f.copy(inWords(f.found[i], findingStyle(f.session.System()))) }
+	card.OnFourth = func() { f.why(f.found[i]) }
+	card.Draw = func(name string) image.Image { return f.draw(sketch.Name(name)) }
 	card.OnHover = func(in bool) {
 		if in {
 			f.point(f.found[i].Part)
@@ -165,6 +171,10 @@ func cardState(f check.Finding, style measure.Style, open bool) controls.CardSta
 	if open {
 		state.Found, state.Why = f.Wanted(style), f.Why(style)
 		state.Secondary, state.Third = words.Say("findings.leave"), words.Say("findings.copy")
+		state.Fourth = words.Say("findings.why")
+		if name, ok := sketch.OfRule(f.ID); ok {
+			state.Picture = string(name)
+		}
 		if f.Remedy != nil {
 			state.Primary = f.Remedy.Label()
 		} else if f.ID == measureFirst {

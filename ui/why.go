@@ -29,6 +29,13 @@ func (w *Window) sketch(n sketch.Name) image.Image {
 	return raster.Image(s, int(sketch.Width*w.win.Canvas().Scale()))
 }
 
+// wordless draws a small picture to be shown smaller than its words can be
+// read.
+func (w *Window) wordless(n sketch.Name) image.Image {
+	p := look.Current()
+	return raster.Image(sketch.Scene(n, sketch.Look{Dark: p.Night, Stark: p.Stark, Wordless: true}), int(sketch.Width*w.win.Canvas().Scale()))
+}
+
 // pictureOf is a place for a small picture, which may be empty.
 func (w *Window) pictureOf(n sketch.Name) *fyne.Container {
 	picture := canvas.NewImageFromImage(w.sketch(n))

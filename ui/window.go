@@ -146,6 +146,8 @@ func (w *Window) join() {
 	w.findings.left.sayAgain = w.session.SayAgain
 	w.findings.copy = func(text string) { w.app.Clipboard().SetContent(text) }
 	w.middle.reader.OnCopy = w.findings.copy
+	w.findings.why = w.whyFinding
+	w.findings.draw = w.wordless
 	w.cut.choose = func(part book.PartID) { w.chooseTag(scene.Tag{Part: string(part)}, false) }
 	w.cut.point = w.middle.point
 	w.middle.pane.OnPick = func(part book.PartID) { w.tips.Out(w.middle.pane); w.chooseTag(scene.Tag{Part: string(part)}, false) }

@@ -1,6 +1,8 @@
 package controls
 
 import (
+	"image"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
@@ -18,7 +20,8 @@ type CardState struct {
 	Found              string // "found 7, wanted 8.4 or more"
 	Why                string
 	Primary, Secondary string // the buttons
-	Third              string // a quiet one
+	Third, Fourth      string // quiet ones
+	Picture            string // the name of one that says it faster
 	Open               bool   // only an open card shows what comes after the sentence
 }
 
@@ -32,31 +35,50 @@ const (
 type Card struct {
 	press
 	// OnPrimary puts it right, OnSecondary leaves it as it is or speaks of it
-	// again, OnThird copies it.
-	OnPrimary, OnSecondary, OnThird func()
+	// again, OnThird copies it, OnFourth explains it at length.
+	OnPrimary, OnSecondary, OnThird, OnFourth func()
+	// Draw makes the picture of a name for the colours in force; nil for a card
+	// without pictures.
+	Draw func(name string) image.Image
 
 	state               CardState
+	picture             *canvas.Image
+	drawn               drawnPicture
 	ground, frame, ring *canvas.Rectangle
 	level               *canvas.Image
 	word, group         *canvas.Text
 	sentence            *lines
 	again, found, why   *lines
 	primary, secondary  *Button
-	third               *Button
+	third, fourth       *Button
 	surface             *surface
 }
 
+// drawnPicture is the picture that a card holds: drawn anew only when its name
+// or the colours change, never while a slider moves.
+type drawnPicture struct {
+	name         string
+	night, stark bool
+}
+
+// The picture's size in an open card: three quarters of what it is drawn for.
+const (
+	cardPictureWidth  = float32(165)
+	cardPictureHeight = float32(105)
+)
+
 // NewCard makes an empty card.
 func NewCard() *Card {
-	c := &Card{ground: box(), frame: box(), ring: ring(), level: icon(), word: look.Strong(""), group: look.Caption(""),
+	c := &Card{ground: box(), frame: box(), ring: ring(), level: icon(), picture: icon(), word: look.Strong(""), group: look.Caption(""),
 		sentence: newLines(look.Body, 18), again: newLines(small, 16), found: newLines(small, 16), why: newLines(small, 16)}
 	c.frame.CornerRadius = look.Radius
 	c.primary = NewButton(Solid, "", func() { call(c.OnPrimary) })
 	c.secondary = NewButton(Framed, "", func() { call(c.OnSecondary) })
 	c.third = NewButton(Plain, "", func() { call(c.OnThird) })
-	c.primary.OnHover, c.secondary.OnHover, c.third.OnHover = c.inside, c.inside, c.inside
+	c.fourth = NewButton(Plain, "", func() { call(c.OnFourth) })
+	c.primary.OnHover, c.secondary.OnHover, c.third.OnHover, c.fourth.OnHover = c.inside, c.inside, c.inside, c.inside
 	c.primary.OnFocus = func(in bool) { tell(c.OnFocus, in) }
-	c.secondary.OnFocus, c.third.OnFocus = c.primary.OnFocus, c.primary.OnFocus
+	c.secondary.OnFocus, c.third.OnFocus, c.fourth.OnFocus = c.primary.OnFocus, c.primary.OnFocus, c.primary.OnFocus
 	c.is(c)
 	return c
 }
@@ -123,7 +145,20 @@ func (c *Card) paint() {
 		b.SetText(b.word)
 		show(b.Button, b.shown)
 	}
+	c.paintPicture(p)
 	c.paintRing(c.ring, p)
+}
+
+func (c *Card) pictured() bool { return c.state.Open && c.state.Picture != "" && c.Draw != nil }
+
+func (c *Card) paintPicture(p look.Palette) {
+	show(c.picture, c.pictured())
+	want := drawnPicture{c.state.Picture, p.Night, p.Stark}
+	if !c.pictured() || c.drawn == want {
+		return
+	}
+	c.drawn, c.picture.Image = want, c.Draw(want.name)
+	c.picture.Refresh()
 }
 
 func (c *Card) place(size fyne.Size) {
@@ -157,6 +192,12 @@ func (c *Card) arrange(width float32, move bool) float32 {
 	flow(c.again, c.state.Again, p.Ink)
 	flow(c.found, found, p.Ink)
 	flow(c.why, why, p.Quiet)
+	if c.pictured() {
+		if move {
+			put(c.picture, cardText, y+6, cardPictureWidth, cardPictureHeight)
+		}
+		y += cardPictureHeight + 8
+	}
 	return c.arrangeButtons(y+6, room, move) + 9
 }
 
@@ -172,6 +213,7 @@ func (c *Card) buttons() []cardButton {
 	return []cardButton{
 		{c.primary, s.Primary, s.Open && s.Primary != ""},
 		{c.secondary, s.Secondary, s.Open && s.Secondary != ""},
+		{c.fourth, s.Fourth, s.Open && s.Fourth != ""},
 		{c.third, s.Third, s.Open && s.Third != ""},
 	}
 }
@@ -203,7 +245,7 @@ func (c *Card) gather() {
 			objects = append(objects, t)
 		}
 	}
-	c.surface.objects = append(objects, c.primary, c.secondary, c.third, c.ring)
+	c.surface.objects = append(objects, c.picture, c.primary, c.secondary, c.fourth, c.third, c.ring)
 }
 
 // lines are texts under each other that keep their objects.
