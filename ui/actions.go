@@ -115,12 +115,18 @@ func (w *Window) showStrip() {
 		return
 	}
 	text := controls.NewLabel(controls.PlainLabel, words.Say("first.text"))
-	bar := controls.AcrossGiving(8, []fyne.CanvasObject{text}, controls.Gap(4, 1), text, controls.Gap(2, 1),
-		controls.NewButton(controls.Solid, words.Say("first.formats"), w.openGallery),
+	objects := []fyne.CanvasObject{controls.Gap(4, 1), text, controls.Gap(2, 1)}
+	kind := controls.Solid
+	if !w.app.Preferences().Bool(tourPreference) {
+		objects = append(objects, controls.NewButton(kind, words.Say("first.tour"), w.takeTour))
+		kind = controls.Framed
+	}
+	objects = append(objects,
+		controls.NewButton(kind, words.Say("first.formats"), w.openGallery),
 		controls.NewButton(controls.Framed, words.Say("first.paper"), w.openFromSheet),
-		controls.NewButton(controls.Framed, words.Say("first.sizes"), w.newBook),
 		controls.Spring(),
 		controls.NewButton(controls.Plain, words.Say("sheet.close"), w.closeStrip))
+	bar := controls.AcrossGiving(8, []fyne.CanvasObject{text}, objects...)
 	w.middle.strip.Objects = []fyne.CanvasObject{controls.Fixed(0, 40, controls.Inset(0, 0, 0, 6, bar)), controls.NewHairline()}
 	w.middle.strip.Show()
 }

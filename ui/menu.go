@@ -111,7 +111,7 @@ func (m *menu) book() *fyne.Menu {
 }
 
 func (m *menu) help() *fyne.Menu {
-	return fyne.NewMenu(words.Say("menu.help"), m.command("why"), m.item("tradeWords", func() { m.window.openGlossary("") }), m.command("keys"), m.item("about", m.window.showAbout))
+	return fyne.NewMenu(words.Say("menu.help"), m.item("tour", m.window.takeTour), m.command("why"), m.item("tradeWords", func() { m.window.openGlossary("") }), m.command("keys"), m.item("about", m.window.showAbout))
 }
 
 // show brings the items up to date; the menu is drawn anew only if one differs.

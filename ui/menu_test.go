@@ -39,6 +39,7 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"Trade words…":           sheetsOpen,
 		"Earlier saves…":         sheetsOpen,
 		"Keys":                   sheetsOpen,
+		"A short walk":           func(w *Window) any { return w.tour != nil },
 		"About":                  sheetsOpen,
 	}
 	for _, menu := range w.menu.main.Items {

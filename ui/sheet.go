@@ -164,10 +164,11 @@ func (e *sheetEntry) TypedKey(key *fyne.KeyEvent) {
 	e.Entry.TypedKey(key)
 }
 
-// escape closes the topmost sheet and says whether there was one.
+// escape closes the topmost sheet, else it leaves the walk; it says whether
+// there was either.
 func (w *Window) escape() bool {
 	if len(w.sheets) == 0 {
-		return false
+		return w.leaveTour()
 	}
 	w.sheets[len(w.sheets)-1].escape()
 	return true

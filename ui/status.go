@@ -16,6 +16,7 @@ const statusHeight = float32(24)
 type status struct {
 	session            *session.Session
 	saved, undo, about *controls.Label
+	line               *fyne.Container
 	savedAt            string // the time of the last save, "14:02"
 	unsaved            func() string
 }
@@ -30,16 +31,26 @@ func newStatus(s *session.Session) *status {
 }
 
 func (s *status) object() fyne.CanvasObject {
-	return container.New(statusLine{}, s.saved, s.undo, s.about)
+	s.line = container.New(statusLine{}, s.saved, s.undo, s.about)
+	return s.line
 }
 
 // show brings the left part up to date.
 func (s *status) show() {
+	before := s.saved.Text() + s.undo.Text()
+	defer func() { s.relay(before) }()
 	s.saved.SetText(s.state())
 	if undo, _ := s.session.Steps(); undo != "" {
 		s.undo.SetText(words.Say("status.undoes", words.With{"step": undo}))
 	} else {
 		s.undo.SetText(words.Say("status.nothing"))
+	}
+}
+
+// relay gives the first two the room of their words, once those are others.
+func (s *status) relay(before string) {
+	if s.line != nil && s.saved.Text()+s.undo.Text() != before {
+		s.line.Refresh()
 	}
 }
 

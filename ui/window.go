@@ -22,6 +22,8 @@ type Window struct {
 	ports   Ports
 	session *session.Session
 	tips    *controls.Tips
+	over    *fyne.Container // over the panels, for the walk
+	tour    *tour           // nil but while one is taken
 
 	frame    *frame
 	pages    *pagesBar
@@ -106,7 +108,8 @@ func (w *Window) build() {
 	w.showStrip()
 	w.win.SetPadded(false)
 	w.win.SetMainMenu(w.menu.main)
-	w.win.SetContent(container.NewStack(w.body(), w.tips))
+	w.over = container.NewWithoutLayout()
+	w.win.SetContent(container.NewStack(w.body(), w.over, w.tips))
 	w.win.Canvas().SetOnTypedKey(w.typedKey)
 	w.listenToKeys()
 	w.win.SetOnDropped(w.drop)
@@ -167,6 +170,9 @@ func (w *Window) show() {
 	w.menu.show()
 	w.keeping.show()
 	w.tellAbout()
+	if w.tour != nil {
+		w.tour.follow()
+	}
 	if title := w.title(); title != w.win.Title() {
 		w.win.SetTitle(title)
 	}

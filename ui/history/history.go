@@ -29,6 +29,12 @@ type step[T comparable] struct {
 	at            time.Time
 }
 
+// Clone returns a history that shares nothing with h.
+func (h History[T]) Clone() History[T] {
+	h.done, h.undone = slices.Clone(h.done), slices.Clone(h.undone)
+	return h
+}
+
 // Record notes a change. With the mark of the last step, and no later than
 // Patience after it, it joins that step; an empty mark never joins. The name is
 // asked with the states at both ends of the whole step. A step that leads back

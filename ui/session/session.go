@@ -29,6 +29,7 @@ type Session struct {
 	moving    string // the parameter that a drag is moving
 	before    *book.Book
 	latest    Change
+	begun     int // counts the projects that have stood here
 	listeners []func()
 	// Now is the clock; a test sets its own.
 	Now func() time.Time
@@ -62,7 +63,7 @@ func (s *Session) SetLoose(loose bool) {
 }
 
 func (s *Session) start(p project.Project, path string) {
-	s.loose = false
+	s.loose, s.begun = false, s.begun+1
 	s.project, s.saved, s.path = p.Clone(), p.Clone(), path
 	s.steps, s.moving, s.latest = history.History[state]{}, "", Change{}
 	s.answers = held(s.project.Accepted)
