@@ -31,6 +31,7 @@ type gallery struct {
 	sheet  *sheet
 	grid   *fyne.Container
 	scroll *container.Scroll
+	text   *controls.Label
 
 	formats []project.Format // one a card
 }
@@ -39,9 +40,9 @@ func (w *Window) openGallery() {
 	if w.busy() {
 		return
 	}
-	g := &gallery{window: w, grid: container.New(&cardGrid{})}
+	g := &gallery{window: w, grid: container.New(&cardGrid{}), text: controls.NewLabel(controls.QuietLabel, "")}
 	g.scroll = container.NewVScroll(g.grid)
-	content := controls.Around(controls.Inset(0, 10, 0, 0, controls.NewLabel(controls.QuietLabel, words.Say("gallery.text"))), nil, nil, nil, g.scroll)
+	content := controls.Around(controls.Inset(0, 10, 0, 0, g.text), nil, nil, nil, g.scroll)
 	canvas := w.win.Canvas().Size()
 	size := fyne.NewSize(galleryWidth(canvas.Width), min(2*cardHeight+cardGap+132, canvas.Height-60))
 	g.sheet = w.openSheet(words.Say("gallery.title"), content, size,
@@ -50,6 +51,17 @@ func (w *Window) openGallery() {
 		controls.NewButton(controls.Framed, words.Say("sheet.close"), func() { g.sheet.close() }))
 	g.fill()
 	w.win.Canvas().Focus(g.first())
+}
+
+// about says what picking does, and where the maker's own will stand while there
+// are none.
+func (g *gallery) about() string {
+	for _, f := range g.formats {
+		if f.Yours {
+			return words.Say("gallery.text")
+		}
+	}
+	return words.Say("gallery.text") + " " + words.Say("gallery.noneOwn")
 }
 
 // first is the first card, for the keyboard to begin with.
@@ -79,6 +91,7 @@ func (g *gallery) fill() {
 	}
 	room := fyne.NewSize(cardWidth-2*pictureInset, cardHeight-captionRoom)
 	scale := oneScale(books, room)
+	g.text.SetText(g.about())
 	g.grid.Objects = nil
 	for i, f := range g.formats {
 		g.add(f, books[i], g.window.thumbnail(books[i], room, scale))
