@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"grainwise/assets/words"
+	"grainwise/model/project"
 )
 
 // drop opens a file let go over the window. Of several the first project is
@@ -23,7 +24,7 @@ func (w *Window) drop(_ fyne.Position, files []fyne.URI) {
 	}
 	w.guarded(func() {
 		w.openFile(path)
-		if len(files) > 1 {
+		if len(files) > 1 && project.SameFile(w.session.Path(), path) {
 			w.status.say(words.Say("drop.several", words.With{"name": filepath.Base(path), "count": len(files)}))
 		}
 	})

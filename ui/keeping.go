@@ -16,6 +16,7 @@ type keeping struct {
 	keeper *keeper.Keeper // nil without a slot
 	watch  *keeper.Watch
 	told   keeper.Told   // of the keeper, last
+	known  project.Stamp // what the watch compares the file with
 	base   project.Stamp // what the file held when it was last read or written
 	gone   bool          // the file has gone since
 	whole  bool          // it held the project when it went
@@ -26,7 +27,7 @@ type keeping struct {
 // a test, there is neither.
 func (k *keeping) begin() {
 	k.watch = keeper.NewWatch(func(s keeper.Sight) { k.window.onWindow(func() { k.window.sighted(s) }) })
-	k.watch.On(k.window.session.Path(), k.base)
+	k.look(k.window.session.Path(), k.base)
 	slot, err := k.window.ports.Recovery.Begin()
 	if err != nil {
 		k.told.Err = err
@@ -71,15 +72,22 @@ func (k *keeping) adopt(slot *project.Slot) {
 // on says which file the work belongs to now, and what it holds.
 func (k *keeping) on(path string, base project.Stamp) {
 	k.base, k.gone, k.whole, k.looked = base, false, false, ""
+	k.look(path, base)
+}
+
+// look has the watch look at a file of which this much is known. Sights of what
+// was known before are overtaken.
+func (k *keeping) look(path string, known project.Stamp) {
+	k.known = known
 	if k.watch != nil {
-		k.watch.On(path, base)
+		k.watch.On(path, known)
 	}
 }
 
 // seen says that the window knows what has become of its file.
 func (k *keeping) seen(s keeper.Sight) {
 	k.gone = !s.Now.OfFile()
-	k.watch.On(s.Path, s.Now)
+	k.look(s.Path, s.Now)
 }
 
 // end gives the slot up: nothing would be lost any more.

@@ -410,3 +410,28 @@ func TestFilesLetGoOverTheWindow(t *testing.T) {
 		t.Error("unsaved work was given up unasked")
 	}
 }
+
+// A look that began before a save ended is overtaken by it: no question of a
+// change by others, and the work stays saved.
+func TestASightFromBeforeASaveIsOvertaken(t *testing.T) {
+	w := openDemo(t)
+	early := keeper.Sight{Path: w.session.Path(), Known: w.keeping.known, Now: stampOfText(t, "what the save wrote")}
+	w.keeping.on(w.session.Path(), stampOfText(t, "what the save wrote"))
+	w.sighted(early)
+	if len(w.sheets) != 0 || w.session.Unsaved() {
+		t.Errorf("%d sheets, unsaved %v", len(w.sheets), w.session.Unsaved())
+	}
+}
+
+func stampOfText(t *testing.T, text string) project.Stamp {
+	t.Helper()
+	file := filepath.Join(t.TempDir(), "text")
+	if err := os.WriteFile(file, []byte(text), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	stamp, err := project.StampAt(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return stamp
+}

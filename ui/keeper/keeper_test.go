@@ -192,7 +192,7 @@ func TestAChangeIsSeenUntilItIsKnown(t *testing.T) {
 		put(t, file, "another")
 		looks(2)
 		now, _ := project.StampAt(file)
-		if len(*seen) != 2 || (*seen)[0] != (Sight{file, now}) {
+		if len(*seen) != 2 || (*seen)[0].Path != file || (*seen)[0].Now != now {
 			t.Fatalf("%v", *seen)
 		}
 		w.On(file, now)

@@ -12,8 +12,9 @@ const lookEvery = 2 * time.Second
 
 // Sight is a file that is not as it was read or written last.
 type Sight struct {
-	Path string
-	Now  project.Stamp // zero: it is gone
+	Path  string
+	Known project.Stamp // what it was compared with
+	Now   project.Stamp // zero: it is gone
 }
 
 // Watch looks at one file for changes by others. It tells the same sight again
@@ -97,7 +98,7 @@ func (w *Watch) look(file watched, last glance) glance {
 	}
 	now.differ = stamp != file.known
 	if now.differ {
-		w.tell(Sight{file.path, stamp})
+		w.tell(Sight{file.path, file.known, stamp})
 	}
 	return now
 }
