@@ -15,6 +15,7 @@ import (
 
 // A screen of 1280 × 720 at each size of text, in the window's own units.
 func TestNothingIsClippedAtAnySizeOfText(t *testing.T) {
+	long(t)
 	for _, percent := range textSizes {
 		for _, aside := range []bool{false, true} {
 			w := openDemo(t)

@@ -12,6 +12,7 @@ import (
 
 // Every item of the menu does something that can be seen from outside.
 func TestEveryMenuItemDoesSomething(t *testing.T) {
+	long(t)
 	w := answering(t, filepath.Join(t.TempDir(), "a.grainwise"), nil)
 	kinds := map[string]func(*Window) any{
 		"New…":                   sheetsOpen,

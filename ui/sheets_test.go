@@ -10,6 +10,7 @@ import (
 // With the largest text on a screen of 1280 × 720 every sheet lies within the
 // window, its texts within the sheet, and Esc leaves it from where it begins.
 func TestSheetsFitTheLargestText(t *testing.T) {
+	long(t)
 	for name, open := range map[string]func(*Window){
 		"measure":    (*Window).openMeasure,
 		"from paper": (*Window).openFromSheet,

@@ -14,6 +14,7 @@ import (
 // Left at any stop, the walk has changed nothing: not the project, not its
 // steps, not whether it is saved.
 func TestTheWalkLeavesNothingBehind(t *testing.T) {
+	long(t)
 	for at := range stops() {
 		w := openDemo(t)
 		was := w.session.Project()

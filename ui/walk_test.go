@@ -13,6 +13,7 @@ import (
 // Tab goes through every control that can be seen, once each, and each draws a
 // mark while it has the focus (WCAG 2.2, criteria 2.1.1, 2.4.3 and 2.4.7).
 func TestTabReachesEveryControlAndMarksIt(t *testing.T) {
+	long(t)
 	w := openDemo(t)
 	w.rowOf(t, "joint.width").OnTake("11") // a pill to press
 	canvas := w.win.Canvas()

@@ -37,6 +37,7 @@ func TestWhyTellsWhatOneStepMoves(t *testing.T) {
 
 // Every row that is ever shown explains itself, changes nothing, and closes.
 func TestEveryRowExplainsItself(t *testing.T) {
+	long(t)
 	w := openDemo(t)
 	for _, p := range book.Params() {
 		w.whyParam(p.Key)

@@ -30,6 +30,15 @@ func still(s *session.Session, tips *controls.Tips) *middle {
 	return m
 }
 
+// long leaves a test out of the run under the race detector, which slows its
+// many layouts down tenfold: nothing runs beside them.
+func long(t *testing.T) {
+	t.Helper()
+	if testing.Short() {
+		t.Skip("long")
+	}
+}
+
 // openDemo is the window of the first start, 1280 × 720, without a display.
 func openDemo(t *testing.T, change ...func(*Ports)) *Window {
 	t.Helper()

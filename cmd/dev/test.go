@@ -25,7 +25,7 @@ func testSteps() []step {
 		{"vet of the real-window test", func() error { return show(nil, "go", "vet", "-tags", "window", "./cmd/grainwise/...") }},
 		{"gw without cgo", buildWithoutCgo},
 		{"tests", func() error { return goTest("./...") }},
-		{"tests for data races", func() error { return goTest("-race", "./model/...", "./ui/...") }},
+		{"tests for data races", func() error { return goTest("-race", "-short", "./model/...", "./ui/...") }},
 		{"real window", testWindow},
 	}
 }

@@ -27,6 +27,9 @@ const (
 func TestKilledWhileSaving(t *testing.T) {
 	const lanes = 4
 	kills := fewKills
+	if testing.Short() { // under the race detector
+		kills = fewKills / 10
+	}
 	if n, err := strconv.Atoi(os.Getenv(killsVariable)); err == nil {
 		kills = n
 	}
