@@ -44,6 +44,7 @@ func TakenApart(in Input) *scene.Scene {
 	a.drawChosen(book.PartBook, book.PartRibbon, book.PartElastic, book.PartLabel, book.PartBand)
 	a.drawDimensions()
 	a.drawLabels()
+	a.drawGrainKey()
 	a.drawSubtitle()
 	return a.sheet.Scene()
 }

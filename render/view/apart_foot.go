@@ -40,14 +40,20 @@ func (a *apart) drawFoot() {
 	edge := a.edge()
 	if a.footRows() == 1 {
 		right := a.drawBar(edge, a.foot)
-		a.drawGrainKey(a.sheet.Width-edge, a.foot)
 		a.drawNotes(right+barToNotes, a.foot)
 		return
 	}
-	y := a.foot - float64(len(a.noteRows(edge)))*footLeading
+	y := a.barLine()
 	a.drawBar(edge, y)
-	a.drawGrainKey(a.sheet.Width-edge, y)
 	a.drawNotes(edge, y+footLeading)
+}
+
+// barLine is the baseline of the scale bar, above the notes in their rows.
+func (a *apart) barLine() float64 {
+	if a.footRows() == 1 {
+		return a.foot
+	}
+	return a.foot - float64(len(a.noteRows(a.edge())))*footLeading
 }
 
 // drawBar draws the scale bar from the left and returns where it ends.
@@ -81,12 +87,15 @@ func (a *apart) drawNotes(left, y float64) {
 	}
 }
 
-func (a *apart) drawGrainKey(right, y float64) {
+// drawGrainKey explains the grain arrow at the right of the bar's line, unless a
+// label reaches down to there.
+func (a *apart) drawGrainKey() {
 	if !a.in.Grain {
 		return
 	}
-	word, type_ := words.Say("apart.grain"), draft.Word()
-	x := right - type_.Width(word)
-	a.sheet.Text(draft.P{X: x, Y: y + 4}, word, type_, scene.Start, 0)
-	a.sheet.GrainArrow(draft.P{X: x - 10 - grainArrow, Y: y}, draft.P{X: x - 10, Y: y}, draft.Ink2)
+	word, type_, y := words.Say("apart.grain"), draft.Word(), a.barLine()
+	x := a.sheet.Width - a.edge() - type_.Width(word)
+	if a.sheet.Try(draft.P{X: x, Y: y + 4}, word, type_, scene.Start, 0) {
+		a.sheet.GrainArrow(draft.P{X: x - 10 - grainArrow, Y: y}, draft.P{X: x - 10, Y: y}, draft.Ink2)
+	}
 }
