@@ -36,13 +36,17 @@ func (r row) term() Term {
 		Picture: sketch.Name(r.picture), See: r.see}
 	t.Also, _ = words.Lookup("glossary." + r.id + ".also")
 	for _, p := range book.Params() {
-		if slices.ContainsFunc(r.keys, func(key string) bool {
-			return p.Key == key || strings.HasSuffix(key, ".") && strings.HasPrefix(p.Key, key)
-		}) {
+		if slices.ContainsFunc(r.keys, func(key string) bool { return concerns(key, p.Key) }) {
 			t.Keys = append(t.Keys, p.Key)
 		}
 	}
 	return t
+}
+
+// concerns says whether a key of the table means a parameter: its own, or the
+// beginning of it, which ends with a dot.
+func concerns(key, param string) bool {
+	return key == param || strings.HasSuffix(key, ".") && strings.HasPrefix(param, key)
 }
 
 // Find is the term of an id.

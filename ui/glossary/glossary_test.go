@@ -69,6 +69,18 @@ func TestWordsOfDrawingsAndRowsAreExplained(t *testing.T) {
 	}
 }
 
+// Every key of the table is a parameter's, or begins the keys of some: one
+// written wrong would leave its row without the word, and say nothing.
+func TestEveryKeyOfATermIsKnown(t *testing.T) {
+	for _, r := range table() {
+		for _, key := range r.keys {
+			if !slices.ContainsFunc(book.Params(), func(p book.Param) bool { return concerns(key, p.Key) }) {
+				t.Errorf("%s: no parameter is called %q", r.id, key)
+			}
+		}
+	}
+}
+
 func TestSearchFindsByWordOtherWordAndMeaning(t *testing.T) {
 	for text, want := range map[string]string{"swe": "swell", "hinge": "joint", "chain stitch": "link-stitch", "stamp": "stitch-length", " GRAIN ": "grain"} {
 		if found := Search(text); len(found) == 0 || found[0].ID != want {
