@@ -78,7 +78,7 @@ func (w *Window) whyParam(key string) {
 		texts = append(texts, words.Say("why.auto", words.With{"reason": reason}))
 	}
 	if r.Kind.IsNumber() {
-		texts = append(texts, sentence(r.Wanted(r.session.System()))+".")
+		texts = append(texts, r.Takes(r.session.System()))
 	}
 	w.whySheet(r.Label(), n, append(texts, r.steps(), careOf(key)), glossary.Of(key))
 }

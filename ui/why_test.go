@@ -21,7 +21,7 @@ func TestWhyTellsWhatOneStepMoves(t *testing.T) {
 		t.Fatal("the mark opens nothing")
 	}
 	said := strings.Join(textsOf(w.win.Canvas().Overlays().Top()), " ")
-	for _, want := range []string{"Page height, head to tail", "Expected 60 to 450 mm", "Set to 211 mm it moves", "Board, height 216 → 217", "Head"} {
+	for _, want := range []string{"Page height, head to tail", "Takes 60 to 450 mm.", "Set to 211 mm it moves", "Board, height 216 → 217", "Head"} {
 		if !strings.Contains(said, want) {
 			t.Errorf("%q is missing in %q", want, said)
 		}

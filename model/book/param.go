@@ -189,11 +189,18 @@ func (p Param) Wanted(system measure.System) string {
 	if !p.Kind.IsNumber() {
 		return words.Say("value.want.words", words.With{"words": p.wordList()})
 	}
-	style, want := p.Style(system), "value.want.range"
+	return p.sayRange("value.want.", system)
+}
+
+// Takes is a number's range where nothing is wrong, as a sentence.
+func (p Param) Takes(system measure.System) string { return p.sayRange("value.takes.", system) }
+
+func (p Param) sayRange(stem string, system measure.System) string {
+	style, key := p.Style(system), stem+"range"
 	if p.Kind == KindCount {
-		want = "value.want.count"
+		key = stem + "count"
 	}
-	return words.Say(want, words.With{
+	return words.Say(key, words.With{
 		"low":  p.Number(atAmount(p.Kind, p.Min), style),
 		"high": p.Text(atAmount(p.Kind, p.Max), style),
 	})
