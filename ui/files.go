@@ -22,6 +22,7 @@ func fileName(path string) string {
 
 // guarded does something that loses what is not saved, after asking.
 func (w *Window) guarded(do func()) {
+	w.leaveTour()
 	if !w.session.Unsaved() {
 		do()
 		return
@@ -105,8 +106,16 @@ func (w *Window) suggestedName() string {
 	return words.Say("window.unnamed")
 }
 
-func (w *Window) save()   { w.saveThen(nil) }
-func (w *Window) saveAs() { w.saveAsThen(nil) }
+// save and saveAs write the maker's book, never what was tried on the walk.
+func (w *Window) save() {
+	w.leaveTour()
+	w.saveThen(nil)
+}
+
+func (w *Window) saveAs() {
+	w.leaveTour()
+	w.saveAsThen(nil)
+}
 
 // saveThen writes to the project's file, or asks for one, and goes on only
 // when that has worked.

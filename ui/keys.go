@@ -11,6 +11,9 @@ func (w *Window) typedKey(key *fyne.KeyEvent) {
 	if key.Name == fyne.KeyEscape && w.escape() {
 		return
 	}
+	if w.tour != nil && !w.busy() && w.tour.typed(key.Name) {
+		return
+	}
 	if c, known := typed(key.Name, shiftHeld()); known {
 		w.run(c)
 	}

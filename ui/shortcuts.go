@@ -57,6 +57,7 @@ func commands() []command {
 		{id: "lastFinding", group: "window", keys: held(shift, fyne.KeyF8), do: func(w *Window) { w.stepFinding(-1) }},
 		{id: "press", group: "window", keys: held(0, fyne.KeySpace, fyne.KeyReturn), also: held(0, fyne.KeyEnter)},
 		{id: "shut", group: "window", keys: held(0, fyne.KeyEscape)},
+		{id: "walk", group: "window", keys: held(0, fyne.KeyLeft, fyne.KeyRight)},
 		{id: "larger", group: "window", keys: held(control|shift, fyne.KeyPeriod), do: func(w *Window) { w.stepTextSize(1) }},
 		{id: "smaller", group: "window", keys: held(control|shift, fyne.KeyComma), do: func(w *Window) { w.stepTextSize(-1) }},
 	}

@@ -153,6 +153,21 @@ func (t *tour) turnTo(i int) {
 	t.window.win.Canvas().Focus(t.onward)
 }
 
+// typed is a key that no control had a use for; it says whether the walk has.
+func (t *tour) typed(key fyne.KeyName) bool {
+	switch key {
+	case fyne.KeyRight, fyne.KeyReturn, fyne.KeyEnter:
+		t.turnTo(t.at + 1)
+	case fyne.KeyLeft:
+		if t.at > 0 {
+			t.turnTo(t.at - 1)
+		}
+	default:
+		return false
+	}
+	return true
+}
+
 // onwardWord is what the button says that goes on.
 func (t *tour) onwardWord(s stop) string {
 	switch {

@@ -1,6 +1,7 @@
 package ui
 
 import (
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -105,5 +106,63 @@ func TestTheWalkKeepsOffAnotherProject(t *testing.T) {
 	w.leaveTour()
 	if w.session.Project().Name != "Another" {
 		t.Error("the other project is gone")
+	}
+}
+
+// The arrows go on and back; the first stop has nothing before it.
+func TestTheWalkGoesByTheArrows(t *testing.T) {
+	w := openDemo(t)
+	w.takeTour()
+	for i, step := range []struct {
+		key fyne.KeyName
+		at  int
+	}{{fyne.KeyLeft, 0}, {fyne.KeyRight, 1}, {fyne.KeyReturn, 2}, {fyne.KeyLeft, 1}} {
+		w.win.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: step.key})
+		if w.tour.at != step.at {
+			t.Errorf("%d. %s leads to stop %d, want %d", i, step.key, w.tour.at, step.at)
+		}
+	}
+	w.win.Canvas().Unfocus()
+	w.typedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if w.tour.at != 2 {
+		t.Errorf("without focus Enter leads to stop %d", w.tour.at)
+	}
+}
+
+// A title never runs into the count beside it.
+func TestTheWalksTitlesHaveRoom(t *testing.T) {
+	w := openDemo(t)
+	w.takeTour()
+	for w.tour != nil {
+		if need := w.tour.title.MinSize().Width + 8 + w.tour.count.MinSize().Width; need > tourWidth-30 {
+			t.Errorf("stop %s needs %v of %v", w.tour.stops[w.tour.at].id, need, tourWidth-30)
+		}
+		test.Tap(w.tour.onward)
+	}
+}
+
+// What was tried on the walk is never asked about, and never written to a file.
+func TestTheWalkIsNotSaved(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "mine.grainwise")
+	w := openDemo(t)
+	was := w.session.Project()
+	toTheMistake := func() {
+		w.takeTour()
+		for w.tour.stops[w.tour.at].id != "grain" {
+			test.Tap(w.tour.onward)
+		}
+	}
+	toTheMistake()
+	asked := false
+	w.guarded(func() { asked = true })
+	if !asked || len(w.sheets) != 0 || w.tour != nil {
+		t.Errorf("went on %v, %d sheets: closing asks about the walk", asked, len(w.sheets))
+	}
+	w.write(file, nil)
+	toTheMistake()
+	w.save()
+	kept, _, err := w.ports.Saves.Open(file)
+	if err != nil || !kept.Equal(was) {
+		t.Errorf("%v: the file holds the walk's mistake", err)
 	}
 }
