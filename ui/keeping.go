@@ -12,7 +12,7 @@ import (
 // work is kept in, and what its file held last.
 type keeping struct {
 	window *Window
-	slot   *project.Slot  // nil where none could be had
+	slot   *place         // nil where nothing is kept, as in a test
 	keeper *keeper.Keeper // nil without a slot
 	watch  *keeper.Watch
 	told   keeper.Told   // of the keeper, last
@@ -23,27 +23,21 @@ type keeping struct {
 	looked string        // the file of a newer version that is only looked at
 }
 
-// begin starts the keeper and the watch. Without a place of their own, as in
-// a test, there is neither.
+// begin starts the keeper and the watch.
 func (k *keeping) begin() {
 	k.watch = keeper.NewWatch(func(s keeper.Sight) { k.window.onWindow(func() { k.window.sighted(s) }) })
 	k.look(k.window.session.Path(), k.base)
-	slot, err := k.window.ports.Recovery.Begin()
-	if err != nil {
-		k.told.Err = err
-		return
-	}
-	k.useSlot(slot)
+	k.use(&place{recovery: k.window.ports.Recovery})
 }
 
-// useSlot keeps unsaved work in a slot, which may hold some already.
-func (k *keeping) useSlot(slot *project.Slot) {
+// use keeps unsaved work in a place, which may hold some already.
+func (k *keeping) use(slot *place) {
 	k.slot = slot
 	k.keeper = keeper.New(slot, func(t keeper.Told) { k.window.onWindow(func() { k.hear(slot, t) }) })
 }
 
 // hear takes what the keeper of a slot has done, unless it is another by now.
-func (k *keeping) hear(slot *project.Slot, told keeper.Told) {
+func (k *keeping) hear(slot *place, told keeper.Told) {
 	if k.slot == slot {
 		k.told = told
 		k.window.status.show()
@@ -66,7 +60,7 @@ func (k *keeping) show() {
 // at every moment. What this window had in its own is given up by then.
 func (k *keeping) adopt(slot *project.Slot) {
 	k.giveUp()
-	k.useSlot(slot)
+	k.use(&place{k.window.ports.Recovery, slot})
 }
 
 // on says which file the work belongs to now, and what it holds.

@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/test"
 
+	"grainwise/model/book"
 	"grainwise/model/measure"
 	"grainwise/model/project"
 	"grainwise/ui/keeper"
@@ -52,7 +53,11 @@ func (k *kept) settle(t *testing.T, what string, holds func() bool) {
 func (k *kept) dies(t *testing.T) {
 	t.Helper()
 	k.settle(t, "the work to be kept", func() bool { return !k.keeping.told.Time.IsZero() })
-	k.keeping.slot.Leave()
+	k.leaveSlot()
+}
+
+func (k *kept) leaveSlot() {
+	k.keeping.slot.slot.Leave()
 	k.keeping.slot, k.keeping.keeper = nil, nil
 }
 
@@ -138,8 +143,7 @@ func TestSavedWorkIsNotOffered(t *testing.T) {
 	k.settle(t, "a copy", func() bool { return !k.keeping.told.Time.IsZero() })
 	k.write(file, nil)
 	k.settle(t, "no copy", func() bool { return k.keeping.told == keeper.Told{} })
-	k.keeping.slot.Leave() // killed
-	k.keeping.slot, k.keeping.keeper = nil, nil
+	k.leaveSlot() // killed
 	if k = openKept(t, own); len(k.sheets) != 0 {
 		t.Error("saved work is offered")
 	}
@@ -168,11 +172,102 @@ func TestDamagedCopiesAreSaidAndDoNotStopTheWindow(t *testing.T) {
 	}
 }
 
+// Every damaged copy is said, with the name it is set aside under, in one sheet.
+func TestSeveralDamagedCopiesAreSaidTogether(t *testing.T) {
+	own := t.TempDir()
+	folder := filepath.Join(own, "unsaved")
+	if err := os.MkdirAll(folder, 0o700); err != nil {
+		t.Fatal(err)
+	}
+	for _, stem := range []string{"a", "b", "c"} {
+		if err := os.WriteFile(filepath.Join(folder, stem+".unsaved"), []byte("{"), 0o600); err != nil {
+			t.Fatal(err)
+		}
+	}
+	ports := Ports{Recovery: project.RecoveryIn(own)}
+	_, troubles := ports.Recovery.Orphans()
+	if len(troubles) != 3 {
+		t.Fatalf("%v", troubles)
+	}
+	for _, stem := range []string{"a", "b", "c"} {
+		if err := os.Rename(filepath.Join(folder, stem+".damaged"), filepath.Join(folder, stem+".unsaved")); err != nil {
+			t.Fatal(err)
+		}
+	}
+	k := openKept(t, own)
+	if len(k.sheets) != 1 {
+		t.Fatalf("%d sheets", len(k.sheets))
+	}
+	said := strings.Join(textsOf(k.sheets[0].popup.Content), "\n")
+	for _, stem := range []string{"a", "b", "c"} {
+		if !strings.Contains(said, stem+".damaged") {
+			t.Errorf("%s.damaged is not in %q", stem, said)
+		}
+	}
+}
+
+// What was begun while the disk was slow is not lost to what is found on it.
+func TestTakingFoundWorkUpAsksAboutThatBegun(t *testing.T) {
+	own := t.TempDir()
+	k := openKept(t, own)
+	widen(t, k.Window, 180)
+	k.dies(t)
+	k = openKept(t, own)
+	widen(t, k.Window, 170)
+	test.Tap(k.button(t, "Open it"))
+	if k.session.Book().Resolved.Page.Width != measure.MM(170) || len(k.sheets) != 2 {
+		t.Fatal("it was taken up without a question")
+	}
+	test.Tap(k.button(t, "Cancel"))
+	test.Tap(k.button(t, "Open it"))
+	test.Tap(k.button(t, "Don't save"))
+	if k.session.Book().Resolved.Page.Width != measure.MM(180) || len(k.sheets) != 0 {
+		t.Error("it was not taken up")
+	}
+}
+
+// Where there is no folder to be had at first, it is tried for again.
+func TestAPlaceForCopiesMayComeLater(t *testing.T) {
+	own := t.TempDir()
+	inTheWay := filepath.Join(own, "unsaved")
+	if err := os.WriteFile(inTheWay, nil, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	k := openKept(t, own)
+	widen(t, k.Window, 180)
+	k.settle(t, "trouble", func() bool { return k.keeping.told.Err != nil })
+	if got := k.status.saved.Text(); !strings.HasPrefix(got, "Not saved, and no copy can be kept: ") || len(k.sheets) != 0 {
+		t.Errorf("%q, %d sheets", got, len(k.sheets))
+	}
+	if err := os.Remove(inTheWay); err != nil {
+		t.Fatal(err)
+	}
+	k.settle(t, "a copy after all", func() bool { return !k.keeping.told.Time.IsZero() })
+}
+
+// What keeping costs the window's goroutine with every step of a drag.
+func BenchmarkKeep(b *testing.B) {
+	app := test.NewTempApp(b)
+	own := b.TempDir()
+	w := assemble(app, Ports{Project: project.Demo(), Favourites: project.FavouritesIn(own), Recent: project.RecentIn(own),
+		Recovery: project.RecoveryIn(own), Kept: true, onWindow: func(func()) {}}, still)
+	w.keeping.begin()
+	defer w.keeping.end()
+	if err := w.session.Set("page.height", book.LengthValue(measure.MM(230))); err != nil {
+		b.Fatal(err)
+	}
+	for b.Loop() {
+		w.keeping.show()
+	}
+}
+
 // A full disk or a folder that may not be written: said in the status line, and
 // no more, until it works again.
 func TestWithoutAPlaceForCopiesTheWorkGoesOn(t *testing.T) {
 	own := t.TempDir()
 	k := openKept(t, own)
+	widen(t, k.Window, 170)
+	k.settle(t, "a copy", func() bool { return !k.keeping.told.Time.IsZero() })
 	away := filepath.Join(own, "unsaved-away")
 	if err := os.Rename(filepath.Join(own, "unsaved"), away); err != nil {
 		t.Fatal(err)

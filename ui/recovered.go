@@ -3,6 +3,7 @@ package ui
 import (
 	"path/filepath"
 	"slices"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -16,14 +17,32 @@ import (
 // dayAndTime is a moment as people write it.
 const dayAndTime = "2 Jan, 15:04"
 
-// offerRecovered lists work that windows before this one have left unsaved.
+// offerRecovered lists work that windows before this one have left unsaved. A
+// slow disk does not hold up the window, so work may have begun in it by then.
 func (w *Window) offerRecovered() {
-	found, troubles := w.ports.Recovery.Orphans()
-	for _, trouble := range troubles {
-		w.complain(trouble)
-	}
-	if len(found) > 0 {
-		(&recovered{window: w, found: found}).open()
+	w.apart(func() (then func()) {
+		found, troubles := w.ports.Recovery.Orphans()
+		return func() {
+			w.complainOfAll(troubles)
+			if len(found) > 0 {
+				(&recovered{window: w, found: found}).open()
+			}
+		}
+	})
+}
+
+// complainOfAll shows in one sheet what cannot be offered.
+func (w *Window) complainOfAll(troubles []error) {
+	switch len(troubles) {
+	case 0:
+	case 1:
+		w.complain(troubles[0])
+	default:
+		texts := make([]string, len(troubles))
+		for i, trouble := range troubles {
+			_, texts[i] = aboutTrouble(trouble)
+		}
+		w.tell(words.Say("recovered.damaged", words.With{"count": len(troubles)}), strings.Join(texts, "\n"))
 	}
 }
 
@@ -74,12 +93,14 @@ func (w *Window) extent(p project.Project) string {
 	return session.Name(b, w.session.System()) + ", " + session.Sections(b)
 }
 
-// take goes on with the work, in the slot that it was found in; the rest waits
-// for another start. At the start the window has nothing of its own to lose.
+// take goes on with the work, in the slot that it was found in, once nothing
+// else would be lost; the rest waits for another start.
 func (r *recovered) take(o project.Orphan) {
-	r.drop(o)
-	r.leave()
-	r.window.recover(o)
+	r.window.guarded(func() {
+		r.drop(o)
+		r.leave()
+		r.window.recover(o)
+	})
 }
 
 // recover shows work that was found. It is not saved, and says so.

@@ -19,6 +19,12 @@ const (
 	leastHeight = 420
 )
 
+// The most where the screen's size cannot be known: larger, it is a mistake.
+const (
+	mostWidth  = 4000
+	mostHeight = 3000
+)
+
 // restore gives the window the size and the view it was left with.
 func (w *Window) restore() {
 	saved := w.app.Preferences()
@@ -38,12 +44,12 @@ func (w *Window) restore() {
 func (w *Window) onScreen(size fyne.Size) fyne.Size {
 	const bars = 60
 	size = size.Max(fyne.NewSize(leastWidth, leastHeight))
-	if w.ports.Screen == nil {
-		return size
+	var screen fyne.Size
+	if w.ports.Screen != nil {
+		screen = w.ports.Screen()
 	}
-	screen := w.ports.Screen()
 	if screen.Width <= 0 || screen.Height <= bars {
-		return size
+		return size.Min(fyne.NewSize(mostWidth, mostHeight))
 	}
 	return size.Min(fyne.NewSize(screen.Width, screen.Height-bars))
 }

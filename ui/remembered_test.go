@@ -53,4 +53,12 @@ func TestTheWindowStaysOnTheScreen(t *testing.T) {
 	if third := again(t, w, fyne.Size{}); third.win.Canvas().Size().Width < 2000 {
 		t.Error("an unknown screen is no small one")
 	}
+	w.app.Preferences().SetFloat(widthPreference, 1e9)
+	w.app.Preferences().SetFloat(heightPreference, -1)
+	if size := w.onScreen(fyne.NewSize(1e9, -1)); size != fyne.NewSize(mostWidth, leastHeight) {
+		t.Errorf("without a screen's size, %v", size)
+	}
+	if fourth := again(t, w, fyne.Size{}); fourth.win.Canvas().Size().Width > mostWidth {
+		t.Errorf("the width is %v", fourth.win.Canvas().Size().Width)
+	}
 }
