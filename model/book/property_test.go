@@ -142,6 +142,17 @@ func TestPartsAndMassAreReal(t *testing.T) {
 	})
 }
 
+// A block measured as thin as the ease takes away still has a spine piece.
+func TestTheThinnestBlockHasASpinePiece(t *testing.T) {
+	d := book.Defaults(measure.Metric)
+	d.Design.Spine.Kind, d.Design.Spine.Ease = book.SpineInlay, -measure.Millimetre
+	d.Measured.SpineThickness = book.Typed(measure.Millimetre)
+	b := book.Compute(book.Resolve(d, stock.Default()))
+	if p, ok := b.Part(book.PartSpine); !ok || p.Width <= 0 {
+		t.Errorf("%+v", p)
+	}
+}
+
 // Showing another unit, or computing twice, moves nothing.
 func TestComputeIsPure(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

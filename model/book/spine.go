@@ -33,7 +33,13 @@ func (k SpineKind) BoardsInSpine() int {
 	return 1
 }
 
+// leastSpine is the narrowest spine piece that is ever asked for: nothing
+// narrower can be cut, own reasoning. A thin block with a negative ease would
+// otherwise have a piece of no width.
+const leastSpine = measure.Millimetre / 2
+
 // autoSpineWidth is S = T_s + x·b + ease.
 func autoSpineWidth(r Resolved, block Block) Length {
-	return block.SpineThickness + Length(r.Spine.Kind.BoardsInSpine())*r.Stock.Board.Thickness + r.Spine.Ease
+	s := block.SpineThickness + Length(r.Spine.Kind.BoardsInSpine())*r.Stock.Board.Thickness + r.Spine.Ease
+	return max(s, leastSpine)
 }
