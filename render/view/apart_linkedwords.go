@@ -40,6 +40,9 @@ func (a linkedBlock) notes() []string {
 	if a.base.pitch == a.base.seat {
 		notes[0] = words.Say("apart.foot.ends")
 	}
+	if a.mullTail() < a.mullY[0] {
+		notes = append(notes, words.Say("apart.foot.lining"))
+	}
 	for i, t := range a.tapeBoxes() {
 		if t.y1-t.y0 > a.tapes[i][1]-a.tapes[i][0] {
 			notes = append(notes, words.Say("apart.foot.tapes"))

@@ -16,20 +16,26 @@ func (a linkedBlock) drawMull() {
 	o, s := a.stack.base, a.sheet.About(book.PartMull, "")
 	outline := a.mullOutline()
 	place := scene.Shade{
-		U0: -a.back / 2, U1: a.back / 2, V0: a.mullY[0] - 100, V1: a.mullY[1] + 100,
+		U0: -a.back / 2, U1: a.back / 2, V0: a.mullTail() - 100, V1: a.mullY[1] + 100,
 		Width: backShadow, Amount: backShade, Tint: draft.Shade,
 	}
 	s.Face(outline, a.colours.Mull, scene.Weave, o.level(0), place, a.shadeOfBlock())
 	s.Outline(draft.PartLine(a.colours.Mull), outline...)
 	var place2 [][]draft.P
 	for _, x := range []float64{-a.back / 2, a.back / 2} {
-		place2 = append(place2, []draft.P{o.at(x, a.mullY[0], 0), o.at(x, a.mullY[1], 0)})
+		place2 = append(place2, []draft.P{o.at(x, a.mullTail(), 0), o.at(x, a.mullY[1], 0)})
 	}
 	s.Lines(draft.FoldLine(draft.Edge(a.colours.Mull)), place2...)
 }
 
+// mullTail is where the lining is drawn to end: a block too low for more has one
+// that would not be seen.
+func (a linkedBlock) mullTail() float64 {
+	return min(a.mullY[0], a.mullY[1]-leastPart/a.stack.base.scale/depthY)
+}
+
 func (a linkedBlock) mullOutline() []draft.P {
-	return a.stack.base.flat(a.mull[0], a.mull[1], a.mullY[0], a.mullY[1], 0)
+	return a.stack.base.flat(a.mull[0], a.mull[1], a.mullTail(), a.mullY[1], 0)
 }
 
 // shadeOfBlock is what the sections darken of the layer under them.

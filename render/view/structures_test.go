@@ -27,14 +27,22 @@ func dressed(t *rapid.T) view.Input {
 }
 
 // What holds a link-stitched block is as large in the drawing as in the plan:
-// the lining, both leaves of both endpapers and every tape, which is 3 px wide
-// where it would be less, and that is said.
+// the lining, both leaves of both endpapers and every tape; lining and tapes are
+// 3 px where they would be less, and that is said.
 func TestLinkedBlockIsThePlan(t *testing.T) {
 	twice(t, func(t *rapid.T) {
 		in := dressed(t)
 		s, b := view.TakenApart(in), in.Book
-		if mull := faces(s, book.PartMull); len(mull) != 1 || !near(mull[0].width(), b.Mull.Width.MM()) || !near(mull[0].height(), max(b.Mull.Height.MM(), 0.01)) {
+		mull := faces(s, book.PartMull)
+		if len(mull) != 1 {
+			t.Fatalf("%d linings", len(mull))
+		}
+		high, seen := b.Mull.Height.MM(), 3/(mull[0].scale*0.62/2) // as of a tape
+		if !near(mull[0].width(), b.Mull.Width.MM()) || !near(mull[0].height(), max(high, seen)) {
 			t.Fatalf("lining %+v, want %v × %v", mull, b.Mull.Width, b.Mull.Height)
+		}
+		if high < seen && in.Width >= 844 && !says(s, words.Say("apart.foot.lining")) {
+			t.Fatal("a lining drawn higher than it is, and not a word of it")
 		}
 		leaves := 0
 		for _, leaf := range textured(s, book.PartEndpaper) {
