@@ -1,0 +1,167 @@
+package cutting
+
+import (
+	"cmp"
+	"slices"
+)
+
+// group is a build with cuts of one direction gathered: its parts lie side by
+// side. A group without parts is a piece.
+type group struct {
+	cut           Direction
+	parts         []*group
+	fit           int
+	width, height int64 // kerf included
+}
+
+// gathered turns a build into groups, parts that are alike together and the
+// larger ones first, so that what is left over lies in one place.
+func gathered(b *build, fits []fit) *group {
+	if b.cut == "" {
+		return &group{fit: b.fit, width: fits[b.fit].w, height: fits[b.fit].h}
+	}
+	g := &group{cut: b.cut, fit: Waste}
+	for _, part := range []*build{b.first, b.second} {
+		if part == nil {
+			continue
+		}
+		if inner := gathered(part, fits); inner.cut == b.cut {
+			g.parts = append(g.parts, inner.parts...)
+		} else {
+			g.parts = append(g.parts, inner)
+		}
+	}
+	if len(g.parts) == 1 {
+		return g.parts[0]
+	}
+	g.measure()
+	slices.SortStableFunc(g.parts, g.before)
+	return g
+}
+
+func (g *group) measure() {
+	for _, p := range g.parts {
+		if g.cut == Vertical {
+			g.width, g.height = g.width+p.width, max(g.height, p.height)
+		} else {
+			g.width, g.height = max(g.width, p.width), g.height+p.height
+		}
+	}
+}
+
+// before puts the part that fills the strip across first, then the thicker one.
+func (g *group) before(a, b *group) int {
+	along, across := func(p *group) int64 { return p.width }, func(p *group) int64 { return p.height }
+	if g.cut == Horizontal {
+		along, across = across, along
+	}
+	return cmp.Or(cmp.Compare(across(b), across(a)), cmp.Compare(along(b), along(a)), compareGroups(a, b))
+}
+
+func compareGroups(a, b *group) int {
+	if c := cmp.Or(cmp.Compare(a.cut, b.cut), cmp.Compare(a.fit, b.fit), cmp.Compare(len(a.parts), len(b.parts))); c != 0 {
+		return c
+	}
+	for i := range a.parts {
+		if c := compareGroups(a.parts[i], b.parts[i]); c != 0 {
+			return c
+		}
+	}
+	return 0
+}
+
+// layer lays groups out on a sheet.
+type layer struct {
+	fits []fit
+	kerf int64
+}
+
+// lay cuts a group out of a rectangle; rest that is left over is cut off first,
+// so that the larger offcut stays whole. The rectangle's sizes are without the
+// kerf beyond its far edges.
+func (l layer) lay(g *group, x, y, width, height int64) Part {
+	wide, high := g.width-l.kerf, g.height-l.kerf
+	switch {
+	case width > wide && (height <= high || height*(width-wide) >= width*(height-high)):
+		return l.cutOff(Vertical, x, y, width, height, wide, l.lay(g, x, y, wide, height))
+	case height > high:
+		return l.cutOff(Horizontal, x, y, width, height, high, l.lay(g, x, y, width, high))
+	case len(g.parts) == 0:
+		f := l.fits[g.fit]
+		return Part{X: x, Y: y, Width: width, Height: height, Piece: f.kind, Turned: f.turned}
+	}
+	return l.layParts(g.cut, g.parts, x, y, width, height)
+}
+
+// cutOff is a rectangle with what is kept of it and the waste beyond.
+func (l layer) cutOff(cut Direction, x, y, width, height, kept int64, inner Part) Part {
+	waste := Part{X: x, Y: y, Width: width, Height: height, Piece: Waste}
+	at := x + kept
+	if cut == Vertical {
+		waste.X, waste.Width = min(at+l.kerf, x+width), max(0, width-kept-l.kerf)
+	} else {
+		at = y + kept
+		waste.Y, waste.Height = min(at+l.kerf, y+height), max(0, height-kept-l.kerf)
+	}
+	return Part{X: x, Y: y, Width: width, Height: height, Cut: cut, At: at, Parts: []Part{inner, waste}, Piece: Waste}
+}
+
+// layParts divides a rectangle among parts that fill it.
+func (l layer) layParts(cut Direction, parts []*group, x, y, width, height int64) Part {
+	first := parts[0]
+	if len(parts) == 1 {
+		return l.lay(first, x, y, width, height)
+	}
+	whole := Part{X: x, Y: y, Width: width, Height: height, Cut: cut, Piece: Waste}
+	if cut == Vertical {
+		whole.At = x + first.width - l.kerf
+		whole.Parts = []Part{
+			l.lay(first, x, y, first.width-l.kerf, height),
+			l.layParts(cut, parts[1:], x+first.width, y, width-first.width, height),
+		}
+		return whole
+	}
+	whole.At = y + first.height - l.kerf
+	whole.Parts = []Part{
+		l.lay(first, x, y, width, first.height-l.kerf),
+		l.layParts(cut, parts[1:], x, y+first.height, width, height-first.height),
+	}
+	return whole
+}
+
+// sheet lays a group out on a whole sheet, whose lost strips are cut off first.
+func (l layer) sheet(g *group, s Sheet) Part {
+	width, height := s.usable()
+	part := l.lay(g, s.Trim.Left, s.Trim.Bottom, width, height)
+	x, y := s.Trim.Left, s.Trim.Bottom
+	if s.Trim.Right > 0 {
+		part = l.cutOff(Vertical, x, y, width+s.Trim.Right, height, width, part)
+		width += s.Trim.Right
+	}
+	if s.Trim.Left > 0 {
+		part = l.cutBefore(Vertical, 0, y, width+s.Trim.Left, height, x, part)
+		width, x = width+s.Trim.Left, 0
+	}
+	if s.Trim.Top > 0 {
+		part = l.cutOff(Horizontal, x, y, width, height+s.Trim.Top, height, part)
+		height += s.Trim.Top
+	}
+	if s.Trim.Bottom > 0 {
+		part = l.cutBefore(Horizontal, x, 0, width, height+s.Trim.Bottom, y, part)
+	}
+	return part
+}
+
+// cutBefore takes a lost strip off the left or lower side; the kerf falls within
+// it.
+func (l layer) cutBefore(cut Direction, x, y, width, height, lost int64, inner Part) Part {
+	strip := max(0, lost-l.kerf)
+	waste := Part{X: x, Y: y, Width: width, Height: height, Piece: Waste}
+	at := x + strip
+	if cut == Vertical {
+		waste.Width = strip
+	} else {
+		waste.Height, at = strip, y+strip
+	}
+	return Part{X: x, Y: y, Width: width, Height: height, Cut: cut, At: at, Parts: []Part{waste, inner}, Piece: Waste}
+}

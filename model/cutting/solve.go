@@ -1,0 +1,140 @@
+package cutting
+
+import (
+	"context"
+	"slices"
+)
+
+// Fewest plans a job for the least cost: the fewest sheets where each costs 1.
+// It stops with what it has when the context ends; the plan is then whole, but
+// perhaps not proved. report, which may be nil, hears of every better plan.
+//
+// Errors are of type *[Trouble]; a context that ended before there was any plan
+// gives its own error.
+func Fewest(ctx context.Context, job Job, report func(Progress)) (Plan, error) {
+	if err := job.check(); err != nil {
+		return Plan{}, err
+	}
+	wanted := job.wanted()
+	if len(wanted.Pieces) == 0 {
+		return Plan{Proof: ByCertificate, Certificate: Certificate{make([]int64, len(job.Pieces)), make([]int64, len(job.Sheets))}, Made: make([]int64, len(job.Pieces))}, nil
+	}
+	p, ok := newProblem(wanted, func() bool { return ctx.Err() != nil })
+	if !ok {
+		return Plan{}, &Trouble{Fault: TooMuch, Piece: -1, Sheet: -1}
+	}
+	p.plainColumns()
+	f := &finish{problem: p, report: report}
+	f.used = p.generate()
+	if trouble := p.stockTrouble(wanted); trouble != nil {
+		return Plan{}, trouble
+	}
+	f.run()
+	if f.plan == nil {
+		return Plan{}, ctx.Err()
+	}
+	return f.answer(job, wanted), nil
+}
+
+// wanted is the job without the kinds of which none is wanted.
+func (j Job) wanted() Job {
+	j.Pieces = slices.DeleteFunc(slices.Clone(j.Pieces), func(p Piece) bool { return p.Count == 0 })
+	return j
+}
+
+// newProblem states a job in the planner's terms. False where its sizes have too
+// little in common for exact tables.
+func newProblem(j Job, stop func() bool) (*problem, bool) {
+	unit := j.unit()
+	p := &problem{known: map[string]bool{}, stop: stop, fits: positions(j.reduced(unit))}
+	for _, piece := range j.Pieces {
+		p.wants = append(p.wants, piece.Count)
+	}
+	for _, s := range j.Sheets {
+		p.costs, p.stock = append(p.costs, s.Cost), append(p.stock, s.Stock)
+		width, height := s.usable()
+		width, height = (width+j.Kerf)/unit, (height+j.Kerf)/unit
+		t, ok := p.addTable(width, height, false)
+		if !ok {
+			return nil, false
+		}
+		p.parents = append(p.parents, parent{len(p.tables) - 1, t.x.whole, t.y.whole, width, height})
+	}
+	p.step = commonStep(p.costs)
+	return p, true
+}
+
+// unit is the greatest size that all pieces, with their kerf, are multiples of.
+// Sheets are rounded down to it, which loses nothing.
+func (j Job) unit() int64 {
+	unit := int64(0)
+	for _, p := range j.Pieces {
+		unit = gcd(gcd(unit, p.Width+j.Kerf), p.Height+j.Kerf)
+	}
+	return unit
+}
+
+func (j Job) reduced(unit int64) []Piece {
+	pieces := slices.Clone(j.Pieces)
+	for i := range pieces {
+		pieces[i].Width, pieces[i].Height = (pieces[i].Width+j.Kerf)/unit, (pieces[i].Height+j.Kerf)/unit
+	}
+	return pieces
+}
+
+// answer lays the plan out.
+func (f *finish) answer(job, wanted Job) Plan {
+	whole := positions(wanted.grown())
+	plan := Plan{
+		Cost: f.cost, LowerBound: f.lower, Proof: f.proof,
+		Certificate: Certificate{Best: f.certificate.Best}, Made: make([]int64, len(job.Pieces)),
+	}
+	kinds := job.kindsWanted()
+	plan.Certificate.Weights = make([]int64, len(job.Pieces))
+	for k, w := range f.certificate.Weights {
+		plan.Certificate.Weights[kinds[k]] = w
+	}
+	for k, n := range f.made(f.plan) {
+		plan.Made[kinds[k]] = n
+	}
+	l := layer{fits: whole, kerf: job.Kerf}
+	for i := range l.fits {
+		l.fits[i].kind = kinds[l.fits[i].kind]
+	}
+	for _, u := range f.plan {
+		plan.Sheets += u.times
+		plan.Layouts = append(plan.Layouts, Layout{u.parent, u.times, l.sheet(gathered(u.build, whole), job.Sheets[u.parent])})
+	}
+	return plan
+}
+
+func (j Job) grown() []Piece { return j.reduced(1) }
+
+func (j Job) kindsWanted() []int {
+	var kinds []int
+	for i, p := range j.Pieces {
+		if p.Count > 0 {
+			kinds = append(kinds, i)
+		}
+	}
+	return kinds
+}
+
+// stockTrouble says that the stock cannot give what is wanted: its weight by the
+// certificate is too small.
+func (p *problem) stockTrouble(j Job) *Trouble {
+	if slices.Contains(p.stock, Unlimited) {
+		return nil
+	}
+	free := slices.Repeat([]int64{Unlimited}, len(p.stock))
+	ones := slices.Repeat([]int64{1}, len(p.stock))
+	need, _ := bound(p.wants, p.certificate.Weights, p.certificate.Best, ones, free, 1)
+	have := int64(0)
+	for _, n := range p.stock {
+		have += n
+	}
+	if _, enough := bound(p.wants, p.certificate.Weights, p.certificate.Best, p.costs, p.stock, 1); enough && need <= have {
+		return nil
+	}
+	return &Trouble{Fault: StockSmall, Piece: -1, Sheet: -1, Need: max(need, have+1), Have: have}
+}
