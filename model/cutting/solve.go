@@ -17,7 +17,7 @@ func Fewest(ctx context.Context, job Job, report func(Progress)) (Plan, error) {
 	}
 	wanted := job.wanted()
 	if len(wanted.Pieces) == 0 {
-		return Plan{Proof: ByCertificate, Certificate: Certificate{make([]int64, len(job.Pieces)), make([]int64, len(job.Sheets))}, Made: make([]int64, len(job.Pieces))}, nil
+		return nothing(job), nil
 	}
 	p, ok := newProblem(wanted, func() bool { return ctx.Err() != nil })
 	if !ok {

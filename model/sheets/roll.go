@@ -1,0 +1,57 @@
+package sheets
+
+import (
+	"context"
+
+	"grainwise/model/cutting"
+	"grainwise/model/stock"
+)
+
+// planRoll plans a job whose material comes from a roll. Its layouts are rows.
+func (j Job) planRoll(ctx context.Context, bench Bench, report func(cutting.Progress)) (Cutting, error) {
+	c := Cutting{Job: j, Other: j.otherOfRoll(ctx)}
+	plan, err := cutting.Shortest(ctx, j.roll(false), report)
+	if trouble, ok := err.(*cutting.Trouble); ok {
+		c.Trouble = trouble
+		return c, nil
+	}
+	if err != nil {
+		return c, err
+	}
+	c.Plan, c.Length = plan.Plan, Length(plan.Length)
+	for i, l := range plan.Layouts {
+		row := stock.Sheet{Size: stock.Size{Length: Length(l.Root.Height), Width: j.Material.RollWidth}, Grain: j.Sheet.Grain}
+		c.Parents = append(c.Parents, Parent{Sheet: row})
+		c.Plan.Layouts[i].Sheet = i
+	}
+	c.complete(bench)
+	return c, nil
+}
+
+func (j Job) roll(against bool) cutting.Roll {
+	r := cutting.Roll{Width: int64(j.Material.RollWidth)}
+	for _, p := range j.Pieces {
+		r.Pieces = append(r.Pieces, p.planned(against))
+	}
+	return r
+}
+
+// otherOfRoll is what the forbidden turn would take: a length.
+func (j Job) otherOfRoll(ctx context.Context) Other {
+	o := Other{Forbidden: j.Material.Grain != stock.None}
+	for _, p := range j.Pieces {
+		height, width := p.Height, p.Width
+		if p.Lying {
+			height, width = width, height
+		}
+		o.Right = append(o.Right, int(j.Material.RollWidth/max(1, width)))
+		o.PerSheet = append(o.PerSheet, int(j.Material.RollWidth/max(1, height)))
+	}
+	if !o.Forbidden {
+		return o
+	}
+	if plan, err := cutting.Shortest(ctx, j.roll(true), nil); err == nil {
+		o.Fits, o.Length = true, Length(plan.Length)
+	}
+	return o
+}
