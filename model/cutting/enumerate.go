@@ -27,7 +27,8 @@ type enumeration struct {
 	table   *table
 	weights []int64
 	packing packing
-	beam    int // no more entries a rectangle
+	beam    int  // no more entries a rectangle
+	work    *int // how many may still be joined
 	stop    func() bool
 
 	need      []int64    // by rectangle: the weight below which a part of it is of no use
@@ -121,7 +122,7 @@ func (e *enumeration) gather() {
 			if e.need[at] > t.best[at] {
 				continue
 			}
-			if e.stop() {
+			if *e.work < 0 || e.stop() {
 				e.truncated = true
 				e.entries = nil
 				return
@@ -169,6 +170,7 @@ func (e *enumeration) join(set *entrySet, cut Direction, first, second []*entry,
 			if a.weight+b.weight < need {
 				break
 			}
+			*e.work--
 			sum, lost := e.packing.add(&a.counts, &b.counts, e.weights)
 			if weight := a.weight + b.weight - lost; weight >= need {
 				set.add(entry{counts: sum, weight: weight, cut: cut, first: a, second: b, settings: joined(cut, a, b)})

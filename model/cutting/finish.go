@@ -28,39 +28,41 @@ type patternUse struct {
 // the bound.
 func (f *finish) run() {
 	f.roundUp()
-	f.tell()
-	if !f.quickly() {
-		f.closeGap()
+	f.quickly()
+	for effort := 1; f.cost > f.lower && !f.stop() && f.closeGap(effort); effort++ {
 	}
 	if f.cost == f.lower && f.proof == Unproved {
 		f.proof = ByCertificate
 	}
 }
 
-// quickly looks for a plan near the bound among patterns at hand, a step dearer
-// each time; true where it reaches the bound.
-func (f *finish) quickly() bool {
+// quickly looks for a plan at the bound among patterns at hand, and else a step
+// dearer each time.
+func (f *finish) quickly() {
 	for more := int64(0); f.lower+more < f.cost && !f.stop(); more = 2*more + f.step {
-		if f.byColumns(f.lower+more) || f.byRest(f.lower+more) {
-			break
-		}
-	}
-	return f.cost == f.lower
-}
-
-// closeGap lists every pattern that a cheaper plan could hold, and searches them.
-func (f *finish) closeGap() {
-	for f.cost > f.lower && !f.stop() {
-		target := f.cost - f.step
-		found, settled := f.byAll(target)
-		if !found && !settled {
+		if f.byColumns(f.lower+more, 1) || f.byGreedy(f.lower+more, 1) || f.byDive(f.lower+more, 1) {
 			return
 		}
-		if settled && !found {
-			f.lower, f.proof = f.cost, BySearch
-		}
 	}
 }
+
+// closeGap tries harder the more effort it is told to make: for a cheaper plan,
+// and to show that there is none. False where trying harder is of no use.
+func (f *finish) closeGap(effort int) bool {
+	target := f.cost - f.step
+	if f.byDive(target, effort) || f.byColumns(target, effort+2) || f.byCorners(f.columns, target, effort+1) {
+		return true
+	}
+	if found, settled := f.byPatterns(target, effort); settled && !found {
+		f.lower, f.proof = f.cost, BySearch
+	} else if !found {
+		f.byGreedy(target, effort)
+	}
+	return effort < mostEffort
+}
+
+// mostEffort ends a search that no deadline ends.
+const mostEffort = 40
 
 // roundUp takes the linear program's plan with every pattern rounded up, less
 // what is then not needed.
@@ -149,68 +151,74 @@ func (f *finish) spared(plan []patternUse) []patternUse {
 	return slices.DeleteFunc(plan, func(u patternUse) bool { return u.times == 0 })
 }
 
-// The nodes that the searches may visit.
-const (
-	quickNodes = 150
-	restNodes  = 400
-	allNodes   = 200000
-)
+// quickNodes is how many nodes a first search may visit.
+const quickNodes = 75
 
 func (f *finish) search(columns []column, nodes int) *search {
 	return &search{costs: f.costs, step: f.step, columns: columns, scale: f.scale(), stop: f.stop, nodes: nodes}
 }
 
 // byColumns searches the patterns met so far.
-func (f *finish) byColumns(cost int64) bool {
-	s := f.search(f.columns, quickNodes)
+func (f *finish) byColumns(cost int64, effort int) bool {
+	s := f.search(f.columns, quickNodes<<min(effort, 12))
 	return s.within(f.wants, f.stock, cost) && f.takeUses(nil, s)
 }
 
 func (f *finish) takeUses(fixed []patternUse, s *search) bool {
 	plan := slices.Clone(fixed)
-	for _, u := range s.chosen {
-		plan = append(plan, patternUse{s.columns[u.column], u.times})
+	for c, times := range s.chosen {
+		if times > 0 {
+			plan = append(plan, patternUse{s.columns[c], times})
+		}
 	}
 	return f.take(plan)
 }
 
-// byRest keeps the whole sheets of the linear program, and lists patterns just
-// for the few sheets that are left; then with fewer sheets kept.
-func (f *finish) byRest(cost int64) bool {
-	for _, held := range []int64{0, 1, 2} {
-		fixed, wants, stock, rest := f.kept(held, cost)
-		if rest < 0 {
-			continue
+// byPatterns lists the patterns that a plan within a cost can hold, at first
+// only those that fall little short of the best, and searches them. Settled
+// means that what it says is proved.
+func (f *finish) byPatterns(cost int64, effort int) (found, settled bool) {
+	work := patternWork << min(effort, 12)
+	for part := int64(256); part > 0; part /= 4 {
+		columns, complete, whole := f.enumerate(f.wants, cost, part, patternBeam<<min(effort, 12), &work)
+		s := f.search(columns, quickNodes<<min(effort, 12))
+		if !whole {
+			s.columns = append(s.columns, f.columns...)
 		}
-		for _, part := range []int64{64, 8, 1} {
-			columns, _ := f.enumerate(wants, rest, part, restBeam)
-			s := f.search(append(slices.Clone(f.columns), columns...), restNodes)
-			if s.within(wants, stock, rest) && f.takeUses(fixed, s) {
-				return true
-			}
-			if f.stop() {
-				return false
-			}
+		if s.within(f.wants, f.stock, cost) && f.takeUses(nil, s) || !s.settled() && f.byCorners(s.columns, cost, effort) {
+			return true, true
+		}
+		if complete && whole {
+			return false, s.settled()
+		}
+		if work <= 0 || f.stop() {
+			break
 		}
 	}
-	return false
+	return false, false
 }
 
+// What listing patterns may take at first: how many are held at a time, and how
+// many are joined.
 const (
-	restBeam = 24
-	allBeam  = 3000
+	patternBeam = 40
+	patternWork = 50000
 )
 
 // kept takes each pattern as often as the linear program does, rounded down and
 // some times fewer.
 func (f *finish) kept(fewerTimes, cost int64) (fixed []patternUse, wants, stock []int64, rest int64) {
+	return f.keptOf(f.columns, f.used, fewerTimes, cost)
+}
+
+func (f *finish) keptOf(columns []column, used map[int]float64, fewerTimes, cost int64) (fixed []patternUse, wants, stock []int64, rest int64) {
 	wants, stock, rest = f.wants, f.stock, cost
-	for _, c := range sortedByUse(f.used) {
-		times := int64(f.used[c]+1e-6) - fewerTimes
+	for _, c := range sortedByUse(used) {
+		times := int64(used[c]+1e-6) - fewerTimes
 		if times <= 0 {
 			continue
 		}
-		u := patternUse{f.columns[c], times}
+		u := patternUse{columns[c], times}
 		fixed = append(fixed, u)
 		wants = without(wants, u.counts, times)
 		stock = fewer(stock, u.parent, times)
@@ -219,42 +227,45 @@ func (f *finish) kept(fewerTimes, cost int64) (fixed []patternUse, wants, stock 
 	return fixed, wants, stock, rest
 }
 
-// byAll searches every pattern that a plan within a cost can hold. Settled means
-// that what it says is proved.
-func (f *finish) byAll(cost int64) (found, settled bool) {
-	columns, complete := f.enumerate(f.wants, cost, 1, allBeam)
-	s := f.search(columns, allNodes)
-	if s.within(f.wants, f.stock, cost) && f.takeUses(nil, s) {
-		return true, true
-	}
-	return false, complete && s.settled()
-}
-
 // enumerate lists the patterns that a plan for some pieces within a cost can
 // hold. By the certificate's weights every pattern falls short of its sheet's
 // best by something, and all of a plan's patterns together by no more than the
-// cost allows; with part above 1 only those that fall short by that part of it.
-func (f *finish) enumerate(wants []int64, cost, part int64, beam int) (columns []column, complete bool) {
-	if !f.lowered {
-		if _, ok := f.weigh(f.certificate.Weights); !ok {
-			return nil, false
-		}
-		f.lowered = true
+// cost allows; only those are listed that fall short by no more than a part of a
+// sheet. Whole says that this is as far as any may; complete, that none of them
+// is left out.
+func (f *finish) enumerate(wants []int64, cost, part int64, beam int, work *int) (columns []column, complete, whole bool) {
+	if !f.prepare() {
+		return nil, false, false
 	}
 	caps, allowed, ok := f.allowance(wants, cost)
 	if !ok {
-		return nil, true
+		return nil, true, true
 	}
-	allowed /= part
-	complete = true
+	complete, whole = true, true
 	for t := range f.tables {
-		found, all := f.enumerateTable(t, wants, caps, allowed, beam)
+		least := make([]int64, len(caps))
+		for p, c := range caps {
+			short := allowed
+			if c/part < allowed {
+				short, whole = c/part, false
+			}
+			least[p] = c - short
+		}
+		found, all := f.enumerateTable(t, wants, least, beam, work)
 		columns, complete = append(columns, found...), complete && all
 	}
-	return columns, complete
+	return columns, complete, whole || part == 1
 }
 
-func (f *finish) enumerateTable(t int, wants, caps []int64, allowed int64, beam int) ([]column, bool) {
+// prepare fills the tables with the certificate's weights.
+func (f *finish) prepare() bool {
+	if !f.lowered {
+		_, f.lowered = f.weigh(f.certificate.Weights)
+	}
+	return f.lowered
+}
+
+func (f *finish) enumerateTable(t int, wants, least []int64, beam int, work *int) ([]column, bool) {
 	pack, ok := newPacking(f.holds(t), wants)
 	if !ok {
 		return nil, false
@@ -262,10 +273,10 @@ func (f *finish) enumerateTable(t int, wants, caps []int64, allowed int64, beam 
 	var roots []root
 	for at, p := range f.parents {
 		if p.table == t {
-			roots = append(roots, root{at, p.i, p.j, caps[at] - allowed})
+			roots = append(roots, root{at, p.i, p.j, least[at]})
 		}
 	}
-	e := &enumeration{table: f.tables[t], weights: f.certificate.Weights, packing: pack, beam: beam, stop: f.stop}
+	e := &enumeration{table: f.tables[t], weights: f.certificate.Weights, packing: pack, beam: beam, work: work, stop: f.stop}
 	var columns []column
 	for r, entries := range e.patterns(roots) {
 		for _, en := range entries {

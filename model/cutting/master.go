@@ -18,7 +18,9 @@ type master struct {
 	rowOf   []int     // by parent: its stock's row, or −1
 	costs   []float64 // by parent
 	columns []column
-	barred  []bool // by column: not to be used
+	dearer  []float64   // by column: added to its cost; nil for nothing
+	limits  []int64     // by column: how often it may be used, or Unlimited; nil for all
+	limited map[int]int // by column: the row of its limit
 
 	basis   []int // by row: a column, or one of the extras below
 	inverse []float64
@@ -64,6 +66,18 @@ func newMaster(wants []int64, costs, stock []int64) *master {
 	return m
 }
 
+// limit bounds how often columns are used, each in a row of its own.
+func (m *master) limit(limits []int64) {
+	m.limits, m.limited = limits, map[int]int{}
+	for c, limit := range limits {
+		if limit > 0 {
+			m.limited[c] = len(m.wants)
+			m.wants = append(m.wants, float64(limit))
+		}
+	}
+	m.restart()
+}
+
 // restart begins from nothing cut at all.
 func (m *master) restart() {
 	rows := len(m.wants)
@@ -86,7 +100,15 @@ func (m *master) cost(basic int) float64 {
 		}
 		return 0
 	}
-	return m.costs[m.columns[basic].parent]
+	return m.columnCost(basic)
+}
+
+func (m *master) columnCost(c int) float64 {
+	cost := m.costs[m.columns[c].parent]
+	if m.dearer != nil {
+		cost += m.dearer[c]
+	}
+	return cost
 }
 
 // entries calls do for what a variable takes of each row.
@@ -107,6 +129,9 @@ func (m *master) entries(basic int, do func(row int, amount float64)) {
 		}
 	}
 	if row := m.rowOf[c.parent]; row >= 0 {
+		do(row, 1)
+	}
+	if row, yes := m.limited[basic]; yes {
 		do(row, 1)
 	}
 }
@@ -168,15 +193,18 @@ func (m *master) entering(first bool) (int, bool) {
 		}
 	}
 	for c := range m.columns {
-		if m.barred != nil && m.barred[c] {
+		if m.limits != nil && m.limits[c] == 0 {
 			continue
 		}
 		column := &m.columns[c]
-		reduced := m.costs[column.parent]
+		reduced := m.columnCost(c)
 		for k, n := range column.counts {
 			reduced -= m.price[k] * float64(n)
 		}
 		if row := m.rowOf[column.parent]; row >= 0 {
+			reduced -= m.price[row]
+		}
+		if row, yes := m.limited[c]; yes {
 			reduced -= m.price[row]
 		}
 		if consider(c, reduced) {

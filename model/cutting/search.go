@@ -6,31 +6,26 @@ import (
 )
 
 // search looks for whole numbers of patterns that give what is wanted within a
-// cost. It takes a pattern as often as the linear program would, then less and
-// less often; a branch ends where the prices of its linear program prove, in
-// whole numbers, that what is left costs too much.
+// cost: branch and bound on the linear program over the patterns. A branch ends
+// where the prices of its linear program prove, in whole numbers, that what is
+// left costs too much.
 type search struct {
 	costs   []int64
 	step    int64
 	columns []column
-	barred  []bool
 	scale   float64
 	stop    func() bool
 	nodes   int // that may still be visited
 
-	chosen    []use
-	unsettled bool // a branch was left without proof
-}
-
-// use is a pattern and how often it is cut.
-type use struct {
-	column int
-	times  int64
+	limits    []int64 // by column: how often it may still be used, or Unlimited
+	chosen    []int64 // by column
+	unsettled bool    // a branch was left without proof
 }
 
 // within tries to give what is wanted for no more than a cost.
 func (s *search) within(wants, stock []int64, cost int64) bool {
-	s.barred = make([]bool, len(s.columns))
+	s.limits = slices.Repeat([]int64{Unlimited}, len(s.columns))
+	s.chosen = make([]int64, len(s.columns))
 	return s.branch(wants, stock, cost)
 }
 
@@ -46,7 +41,8 @@ func (s *search) branch(wants, stock []int64, cost int64) bool {
 		return false
 	}
 	m := newMaster(wants, s.costs, stock)
-	m.columns, m.barred = s.columns, s.barred
+	m.columns = s.columns
+	m.limit(s.limits)
 	if !m.solve() {
 		s.unsettled = true
 		return false
@@ -55,54 +51,90 @@ func (s *search) branch(wants, stock []int64, cost int64) bool {
 		return false
 	}
 	used, _ := m.amounts()
-	column, times := most(used)
-	if column < 0 {
+	if s.roundUp(used, stock, cost) {
+		return true
+	}
+	column, ok := mostBroken(used)
+	if !ok {
 		s.unsettled = true
 		return false
 	}
-	return s.take(column, times, wants, stock, cost)
+	whole := int64(used[column])
+	return s.atLeast(column, whole+1, wants, stock, cost) || s.atMost(column, whole, wants, stock, cost)
 }
 
-// most is the pattern that is used most, and how often in whole sheets.
-func most(used map[int]float64) (column int, times int64) {
-	column, top := -1, 0.0
+// roundUp takes every pattern as often as the linear program does, rounded up,
+// if that is not too dear already.
+func (s *search) roundUp(used map[int]float64, stock []int64, cost int64) bool {
+	left := slices.Clone(stock)
 	for c, x := range used {
-		if x > top || x == top && c < column {
-			column, top = c, x
+		times := roundedUp(x)
+		parent := s.columns[c].parent
+		cost -= times * s.costs[parent]
+		if left[parent] != Unlimited {
+			left[parent] -= times
 		}
-	}
-	return column, max(1, int64(top+1e-6))
-}
-
-// take tries a pattern at least so many times, then exactly fewer times.
-func (s *search) take(column int, times int64, wants, stock []int64, cost int64) bool {
-	c := s.columns[column]
-	if left := stock[c.parent]; left != Unlimited {
-		times = min(times, left)
-	}
-	if times == 0 {
-		s.unsettled = true
-		return false
-	}
-	for n := times; n >= 0; n-- {
-		if s.nodes <= 0 {
+		if cost < 0 || left[parent] < 0 && left[parent] != Unlimited || s.limits[c] != Unlimited && times > s.limits[c] {
 			return false
 		}
-		s.barred[column] = n < times
-		if price := n * s.costs[c.parent]; price <= cost {
-			if n > 0 {
-				s.chosen = append(s.chosen, use{column, n})
-			}
-			if s.branch(without(wants, c.counts, n), fewer(stock, c.parent, n), cost-price) {
-				return true
-			}
-			if n > 0 {
-				s.chosen = s.chosen[:len(s.chosen)-1]
-			}
-		}
-		s.barred[column] = false
 	}
+	for c, x := range used {
+		s.chosen[c] += roundedUp(x)
+	}
+	return true
+}
+
+func roundedUp(x float64) int64 { return int64(math.Ceil(x - 1e-6)) }
+
+// mostBroken is the pattern whose use is farthest from a whole number; of two
+// alike the one that is used more.
+func mostBroken(used map[int]float64) (int, bool) {
+	column, top := -1, 0.0
+	for c, x := range used {
+		part := x - math.Floor(x)
+		broken := min(part, 1-part)
+		if broken < 1e-6 {
+			continue
+		}
+		broken += 1e-3 * min(x, 100)
+		if broken > top || broken == top && c < column {
+			column, top = c, broken
+		}
+	}
+	return column, column >= 0
+}
+
+// atLeast takes a pattern so many times, and leaves open whether more often.
+func (s *search) atLeast(column int, times int64, wants, stock []int64, cost int64) bool {
+	c := s.columns[column]
+	limit := s.limits[column]
+	price := times * s.costs[c.parent]
+	left := stock[c.parent]
+	if price > cost || limit != Unlimited && times > limit || left != Unlimited && times > left {
+		return false
+	}
+	s.chosen[column] += times
+	if limit != Unlimited {
+		s.limits[column] -= times
+	}
+	if s.branch(without(wants, c.counts, times), fewer(stock, c.parent, times), cost-price) {
+		return true
+	}
+	s.chosen[column] -= times
+	s.limits[column] = limit
 	return false
+}
+
+// atMost allows a pattern no more times than that.
+func (s *search) atMost(column int, times int64, wants, stock []int64, cost int64) bool {
+	if s.nodes <= 0 {
+		return false
+	}
+	limit := s.limits[column]
+	s.limits[column] = times
+	found := s.branch(wants, stock, cost)
+	s.limits[column] = limit
+	return found
 }
 
 func without(wants, counts []int64, times int64) []int64 {
@@ -122,7 +154,8 @@ func fewer(stock []int64, parent int, times int64) []int64 {
 	return left
 }
 
-// tooDear proves in whole numbers that what is wanted costs more.
+// tooDear proves in whole numbers that what is wanted costs more. A pattern with
+// a limit is a size of sheet of its own, with that stock.
 func (s *search) tooDear(m *master, wants, stock []int64, cost int64) bool {
 	_, missing := m.amounts()
 	if !missing && m.total() <= float64(cost)+1e-6*float64(s.step) {
@@ -132,13 +165,19 @@ func (s *search) tooDear(m *master, wants, stock []int64, cost int64) bool {
 	for k := range weights {
 		weights[k] = max(0, int64(math.Round(m.price[k]*s.scale)))
 	}
-	best := make([]int64, len(s.costs))
+	best := make([]int64, len(s.costs), len(s.costs)+4)
+	costs, stocks := slices.Clone(s.costs), slices.Clone(stock)
 	for c, column := range s.columns {
-		if !s.barred[c] {
-			best[column.parent] = max(best[column.parent], weigh(column.counts, weights))
+		weight := weigh(column.counts, weights)
+		switch limit := s.limits[c]; {
+		case limit == 0:
+		case limit == Unlimited:
+			best[column.parent] = max(best[column.parent], weight)
+		default:
+			best, costs, stocks = append(best, weight), append(costs, s.costs[column.parent]), append(stocks, limit)
 		}
 	}
-	lower, enough := bound(wants, weights, best, s.costs, stock, s.step)
+	lower, enough := bound(wants, weights, best, costs, stocks, s.step)
 	if enough && lower <= cost {
 		s.unsettled = true
 	}

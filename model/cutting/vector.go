@@ -39,11 +39,19 @@ func newPacking(holds, most []int64) (packing, bool) {
 		p.word[k], p.shift[k], p.mask[k] = word, shift, 1<<(width-1)-1
 		p.guards[word] |= 1 << (shift + width - 1)
 		shift += width
-		if hold > most[k] {
+	}
+	p.retighten(holds)
+	return p, true
+}
+
+// retighten finds the kinds of which a sheet can hold more than are counted.
+func (p *packing) retighten(holds []int64) {
+	p.tight = p.tight[:0]
+	for k, hold := range holds {
+		if hold > p.most[k] {
 			p.tight = append(p.tight, k)
 		}
 	}
-	return p, true
 }
 
 func (p *packing) one(kind int) vector {
