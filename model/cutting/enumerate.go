@@ -63,7 +63,9 @@ func (e *enumeration) patterns(roots []root) [][]*entry {
 func (e *enumeration) findNeeds(roots []root) {
 	t := e.table
 	nx, ny := len(t.x.at), len(t.y.at)
-	e.need = make([]int64, nx*ny)
+	if len(e.need) != nx*ny {
+		e.need = make([]int64, nx*ny)
+	}
 	for at := range e.need {
 		e.need[at] = never
 	}
@@ -114,7 +116,10 @@ func (e *enumeration) handDown(i, j int) {
 func (e *enumeration) gather() {
 	t := e.table
 	nx, ny := len(t.x.at), len(t.y.at)
-	e.entries = make([][]*entry, nx*ny)
+	if len(e.entries) != nx*ny {
+		e.entries = make([][]*entry, nx*ny)
+	}
+	clear(e.entries)
 	var set entrySet
 	for j := 1; j < ny; j++ {
 		for i := 1; i < nx; i++ {

@@ -95,28 +95,34 @@ func sortedByUse(used map[int]float64) []int {
 // take keeps a plan that is whole, within the stock and cheaper.
 func (f *finish) take(plan []patternUse) bool {
 	plan = f.spared(plan)
-	cost := int64(0)
+	cost, sound := f.costOf(plan)
+	if !sound || cost >= f.cost {
+		return false
+	}
+	f.plan, f.cost = plan, cost
+	f.tell()
+	return true
+}
+
+// costOf is what a plan costs; false where it gives too little or takes more
+// than there is.
+func (f *finish) costOf(plan []patternUse) (cost int64, sound bool) {
 	left := slices.Clone(f.stock)
 	for _, u := range plan {
 		cost += u.times * f.costs[u.parent]
 		if left[u.parent] != Unlimited {
 			if left[u.parent] -= u.times; left[u.parent] < 0 {
-				return false
+				return 0, false
 			}
 		}
 	}
 	made := f.made(plan)
 	for k, n := range f.wants {
 		if made[k] < n {
-			return false
+			return 0, false
 		}
 	}
-	if cost >= f.cost {
-		return false
-	}
-	f.plan, f.cost = plan, cost
-	f.tell()
-	return true
+	return cost, true
 }
 
 func (f *finish) made(plan []patternUse) []int64 {
@@ -165,13 +171,7 @@ func (f *finish) byColumns(cost int64, effort int) bool {
 }
 
 func (f *finish) takeUses(fixed []patternUse, s *search) bool {
-	plan := slices.Clone(fixed)
-	for c, times := range s.chosen {
-		if times > 0 {
-			plan = append(plan, patternUse{s.columns[c], times})
-		}
-	}
-	return f.take(plan)
+	return f.take(append(slices.Clone(fixed), s.uses()...))
 }
 
 // byPatterns lists the patterns that a plan within a cost can hold, at first

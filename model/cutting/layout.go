@@ -132,8 +132,15 @@ func (l layer) layParts(cut Direction, parts []*group, x, y, width, height int64
 // sheet lays a group out on a whole sheet, whose lost strips are cut off first.
 func (l layer) sheet(g *group, s Sheet) Part {
 	width, height := s.usable()
-	part := l.lay(g, s.Trim.Left, s.Trim.Bottom, width, height)
 	x, y := s.Trim.Left, s.Trim.Bottom
+	// A lost strip beside an offcut stays on it: one cut less.
+	if g.width-l.kerf < width {
+		width, s.Trim.Right = width+s.Trim.Right, 0
+	}
+	if g.height-l.kerf < height {
+		height, s.Trim.Top = height+s.Trim.Top, 0
+	}
+	part := l.lay(g, x, y, width, height)
 	if s.Trim.Right > 0 {
 		part = l.cutOff(Vertical, x, y, width+s.Trim.Right, height, width, part)
 		width += s.Trim.Right

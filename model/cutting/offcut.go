@@ -20,10 +20,10 @@ func (p Plan) Offcuts(job Job, least int64) []Offcut {
 	for i, l := range p.Layouts {
 		s := job.Sheets[l.Sheet]
 		l.Root.rests(func(part Part) {
-			if min(part.Width, part.Height) < max(1, least) || s.lost(part) {
-				return
+			part = s.clean(part)
+			if min(part.Width, part.Height) >= max(1, least) {
+				all = appendOffcut(all, Offcut{part.Width, part.Height, i, part.X, part.Y, l.Times})
 			}
-			all = appendOffcut(all, Offcut{part.Width, part.Height, i, part.X, part.Y, l.Times})
 		})
 	}
 	slices.SortStableFunc(all, func(a, b Offcut) int {
@@ -52,9 +52,11 @@ func (p Part) rests(do func(Part)) {
 	}
 }
 
-// lost says whether a part lies in the strips lost at a sheet's edges.
-func (s Sheet) lost(p Part) bool {
+// clean is a part without the strips lost at the sheet's edges.
+func (s Sheet) clean(p Part) Part {
 	width, height := s.usable()
-	return p.X+p.Width <= s.Trim.Left || p.X >= s.Trim.Left+width ||
-		p.Y+p.Height <= s.Trim.Bottom || p.Y >= s.Trim.Bottom+height
+	right, top := min(p.X+p.Width, s.Trim.Left+width), min(p.Y+p.Height, s.Trim.Bottom+height)
+	p.X, p.Y = max(p.X, s.Trim.Left), max(p.Y, s.Trim.Bottom)
+	p.Width, p.Height = right-p.X, top-p.Y
+	return p
 }

@@ -48,6 +48,7 @@ func Shortest(ctx context.Context, roll Roll, report func(Progress)) (RollPlan, 
 	if f.plan == nil {
 		return RollPlan{}, ctx.Err()
 	}
+	f.tidy()
 	return f.rows(job, wanted, roll, unit), nil
 }
 

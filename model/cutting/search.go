@@ -14,6 +14,7 @@ type search struct {
 	step    int64
 	columns []column
 	scale   float64
+	dearer  []float64 // by column: what makes it second choice; no part of the cost
 	stop    func() bool
 	nodes   int // that may still be visited
 
@@ -41,7 +42,7 @@ func (s *search) branch(wants, stock []int64, cost int64) bool {
 		return false
 	}
 	m := newMaster(wants, s.costs, stock)
-	m.columns = s.columns
+	m.columns, m.dearer = s.columns, s.dearer
 	m.limit(s.limits)
 	if !m.solve() {
 		s.unsettled = true
@@ -61,6 +62,17 @@ func (s *search) branch(wants, stock []int64, cost int64) bool {
 	}
 	whole := int64(used[column])
 	return s.atLeast(column, whole+1, wants, stock, cost) || s.atMost(column, whole, wants, stock, cost)
+}
+
+// uses is what was chosen.
+func (s *search) uses() []patternUse {
+	var uses []patternUse
+	for c, times := range s.chosen {
+		if times > 0 {
+			uses = append(uses, patternUse{s.columns[c], times})
+		}
+	}
+	return uses
 }
 
 // roundUp takes every pattern as often as the linear program does, rounded up,
@@ -158,7 +170,7 @@ func fewer(stock []int64, parent int, times int64) []int64 {
 // a limit is a size of sheet of its own, with that stock.
 func (s *search) tooDear(m *master, wants, stock []int64, cost int64) bool {
 	_, missing := m.amounts()
-	if !missing && m.total() <= float64(cost)+1e-6*float64(s.step) {
+	if !missing && m.total() <= float64(cost)+1e-6*float64(s.step) || s.dearer != nil && s.plainTotal(m) <= float64(cost)+1e-6*float64(s.step) {
 		return false
 	}
 	weights := make([]int64, len(wants))
@@ -182,6 +194,19 @@ func (s *search) tooDear(m *master, wants, stock []int64, cost int64) bool {
 		s.unsettled = true
 	}
 	return true
+}
+
+// plainTotal is the solution's cost without what makes patterns second choice.
+func (s *search) plainTotal(m *master) float64 {
+	used, missing := m.amounts()
+	if missing {
+		return math.Inf(1)
+	}
+	sum := 0.0
+	for c, x := range used {
+		sum += x * float64(s.costs[s.columns[c].parent])
+	}
+	return sum
 }
 
 func weigh(counts, weights []int64) int64 {

@@ -33,6 +33,7 @@ func Fewest(ctx context.Context, job Job, report func(Progress)) (Plan, error) {
 	if f.plan == nil {
 		return Plan{}, ctx.Err()
 	}
+	f.tidy()
 	return f.answer(job, wanted), nil
 }
 
