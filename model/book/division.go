@@ -87,7 +87,7 @@ func (d Division) useful() bool {
 
 func inRange(key string, l Length) bool {
 	p, _ := Lookup(key)
-	least, most := p.lengths()
+	least, most := p.Lengths()
 	return l >= least && l <= most
 }
 

@@ -212,4 +212,5 @@ func (p Param) Clamped(v Value) Value {
 }
 
 // lengths is the range of a size.
-func (p Param) lengths() (least, most Length) { return measure.MM(p.Min), measure.MM(p.Max) }
+// Lengths is the range of a parameter that is a length.
+func (p Param) Lengths() (least, most Length) { return measure.MM(p.Min), measure.MM(p.Max) }

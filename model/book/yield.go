@@ -22,7 +22,7 @@ func (b Book) YieldSteps(key string) []YieldStep {
 		return sheet.Yield(size.height, size.width, turned).Total
 	}
 	p, _ := Lookup(key)
-	least, most := p.lengths()
+	least, most := p.Lengths()
 	var steps []YieldStep
 	for l := least; l <= most; {
 		n := folios(l)
@@ -57,7 +57,7 @@ func (b Book) NearYield(key string, within Length) (size Length, folios int, ok 
 	}
 	p, _ := Lookup(key)
 	now, step := p.InForce(b).Length, pageStep(b.Resolved.CutIn)
-	least, _ := p.lengths()
+	least, _ := p.Lengths()
 	sheet, turned := b.Resolved.PaperSheet(), b.Resolved.Paper.Turned
 	for size := (now - 1).RoundDown(step); size >= max(now-within, least); size -= step {
 		f := resized(size)

@@ -51,7 +51,7 @@ func TestYieldStepsAreWhatComputeSays(t *testing.T) {
 			}
 			return Compute(Resolve(d, shelf)).Use.FoliosASheet
 		}
-		first, most := p.lengths()
+		first, most := p.Lengths()
 		for _, s := range Compute(Resolve(d, shelf)).YieldSteps(p.Key) {
 			if a, b := folios(first), folios(s.Largest); a != s.Folios || b != s.Folios {
 				t.Fatalf("%v to %v mm: %d and %d folios, want %d", first.MM(), s.Largest.MM(), a, b, s.Folios)

@@ -1,0 +1,17 @@
+package cutting
+
+// MostAlike is how many pieces of one size a rectangle gives when each may lie
+// either way: exact, by the dynamic program of [MostValuable] with a value of 1.
+func MostAlike(width, height, pieceWidth, pieceHeight int64) int64 {
+	if pieceWidth <= 0 || pieceHeight <= 0 || width <= 0 || height <= 0 {
+		return 0
+	}
+	unit := gcd(pieceWidth, pieceHeight)
+	p := &problem{fits: positions([]Piece{{Width: pieceWidth / unit, Height: pieceHeight / unit, Turn: true}})}
+	t, ok := p.addTable(width/unit, height/unit, false)
+	if !ok {
+		return 0
+	}
+	t.fill([]int64{1}, func() bool { return false })
+	return t.at(t.x.whole, t.y.whole)
+}
