@@ -6,9 +6,8 @@ func MostAlike(width, height, pieceWidth, pieceHeight int64) int64 {
 	if pieceWidth <= 0 || pieceHeight <= 0 || width <= 0 || height <= 0 {
 		return 0
 	}
-	unit := gcd(pieceWidth, pieceHeight)
-	p := &problem{fits: positions([]Piece{{Width: pieceWidth / unit, Height: pieceHeight / unit, Turn: true}})}
-	t, ok := p.addTable(width/unit, height/unit, false)
+	p := &problem{fits: positions([]Piece{{Width: pieceWidth, Height: pieceHeight, Turn: true}}, 0)}
+	t, ok := p.addTable(width, height, false, grid{unit: gcd(pieceWidth, pieceHeight)})
 	if !ok {
 		return 0
 	}

@@ -15,7 +15,9 @@ type finish struct {
 	cost    int64
 	proof   Proof
 	report  func(Progress)
-	lowered bool // the tables hold the certificate's weights
+	bounded Certificate // of the lower bound
+	rounded bool        // pieces are: what a search does not find may still be there
+	lowered bool        // the tables hold the certificate's weights
 }
 
 // patternUse is a pattern and how many sheets are cut so.
@@ -53,7 +55,7 @@ func (f *finish) closeGap(effort int) bool {
 	if f.byDive(target, effort) || f.byColumns(target, effort+2) || f.byCorners(f.columns, target, effort+1) {
 		return true
 	}
-	if found, settled := f.byPatterns(target, effort); settled && !found {
+	if found, settled := f.byPatterns(target, effort); settled && !found && !f.rounded {
 		f.lower, f.proof = f.cost, BySearch
 	} else if !found {
 		f.byGreedy(target, effort)
@@ -291,7 +293,7 @@ func (f *finish) holds(t int) []int64 {
 	table := f.tables[t]
 	holds := make([]int64, len(f.wants))
 	area := float64(table.x.at[table.x.whole]) * float64(table.y.at[table.y.whole])
-	for _, fit := range f.fits {
+	for _, fit := range table.fits {
 		holds[fit.kind] = int64(area/(float64(fit.w)*float64(fit.h))) + 1
 	}
 	return holds

@@ -24,27 +24,73 @@ type problem struct {
 
 // parent is what patterns are cut from: a rectangle of places of a table.
 type parent struct {
-	table, i, j   int
-	width, height int64
+	table, i, j int
 }
 
-// positions lists how each kind may lie.
-func positions(pieces []Piece) []fit {
+// positions lists how each kind may lie, kerf included.
+func positions(pieces []Piece, kerf int64) []fit {
 	var fits []fit
 	for k, p := range pieces {
-		fits = append(fits, fit{kind: k, w: p.Width, h: p.Height})
+		fits = append(fits, fit{kind: k, w: p.Width + kerf, h: p.Height + kerf})
 		if p.Turn && p.Width != p.Height {
-			fits = append(fits, fit{kind: k, turned: true, w: p.Height, h: p.Width})
+			fits = append(fits, fit{kind: k, turned: true, w: p.Height + kerf, h: p.Width + kerf})
 		}
 	}
 	return fits
 }
 
-// sides are the sizes along one axis of the positions that fit a rectangle.
-func sides(fits []fit, width, height int64, side func(fit) int64) []int64 {
+// grid says how sizes become the whole numbers of a table.
+type grid struct {
+	unit int64 // what all pieces are multiples of; sheets are rounded down to it, which loses nothing
+	rough
+}
+
+// rough is for sizes that have too little in common for exact places: a sheet's
+// side becomes so many steps, and pieces are rounded to them.
+type rough int
+
+// Rounded up, whatever fits the table fits the sheet; rounded down, the table
+// holds at least what the sheet does, so that its bounds hold.
+const (
+	exact rough = iota
+	roundedUpwards
+	roundedDown
+)
+
+// steps is a sheet's side on a rough grid.
+const steps = 1000
+
+// on is a side's length on the grid, and how pieces come onto it.
+func (g grid) on(side int64) (int64, func(int64) int64) {
+	switch g.rough {
+	case roundedUpwards:
+		return steps, func(size int64) int64 { return (size*steps + side - 1) / side }
+	case roundedDown:
+		return steps, func(size int64) int64 { return max(1, size*steps/side) }
+	}
+	return side / g.unit, func(size int64) int64 { return size / g.unit }
+}
+
+// fitted are the positions that fit a rectangle, on its grid. The others are
+// left too large for it.
+func (p *problem) fitted(width, height int64, g grid) (fits []fit, onWidth, onHeight int64) {
+	onWidth, x := g.on(width)
+	onHeight, y := g.on(height)
+	fits = slices.Clone(p.fits)
+	for i, f := range p.fits {
+		fits[i].w, fits[i].h = onWidth+1, onHeight+1
+		if f.w <= width && f.h <= height {
+			fits[i].w, fits[i].h = x(f.w), y(f.h)
+		}
+	}
+	return fits, onWidth, onHeight
+}
+
+// sides are the sizes along one axis of the positions that fit.
+func sides(fits []fit, width int64, side func(fit) int64) []int64 {
 	var all []int64
 	for _, f := range fits {
-		if f.w <= width && f.h <= height {
+		if f.w <= width {
 			all = append(all, side(f))
 		}
 	}
@@ -55,20 +101,24 @@ func alongX(f fit) int64 { return f.w }
 func alongY(f fit) int64 { return f.h }
 
 // addTable makes the table of one rectangle; its height may be asked for below
-// the whole with every row, as for a roll.
-func (p *problem) addTable(width, height int64, everyRow bool) (*table, bool) {
-	x, ok := newAxis(width, sides(p.fits, width, height, alongX), true)
+// the whole with every row, as for a roll. False where it would be too large.
+func (p *problem) addTable(width, height int64, everyRow bool, g grid) (*table, bool) {
+	fits, width, height := p.fitted(width, height, g)
+	x, ok := newAxis(width, sides(fits, width, alongX), true)
 	if !ok {
 		return nil, false
 	}
-	y, ok := newAxis(height, sides(p.fits, width, height, alongY), !everyRow)
-	if !ok {
+	y, ok := newAxis(height, sides(fits, width, alongY), !everyRow)
+	if !ok || len(x.at)*len(y.at) > mostStates {
 		return nil, false
 	}
-	t := newTable(x, y, slices.Clone(p.fits))
+	t := newTable(x, y, fits)
 	p.tables = append(p.tables, t)
 	return t, true
 }
+
+// mostStates bounds a table's rectangles, and so memory and time.
+const mostStates = 1 << 20
 
 // addColumn keeps a pattern that is new.
 func (p *problem) addColumn(c column) bool {
@@ -102,8 +152,9 @@ func (p *problem) pattern(parent int, b *build) column {
 // with.
 func (p *problem) plainColumns() {
 	for at, from := range p.parents {
-		for f, fit := range p.fits {
-			across, up := from.width/fit.w, from.height/fit.h
+		t := p.tables[from.table]
+		for f, fit := range t.fits {
+			across, up := t.x.at[from.i]/fit.w, t.y.at[from.j]/fit.h
 			if p.wants[fit.kind] == 0 || across == 0 || up == 0 {
 				continue
 			}

@@ -36,13 +36,14 @@ func Shortest(ctx context.Context, roll Roll, report func(Progress)) (RollPlan, 
 		return RollPlan{Plan: nothing(job)}, nil
 	}
 	unit := wanted.unit()
-	p, ok := newRollProblem(wanted, unit, func() bool { return ctx.Err() != nil })
+	p, ok := newRollProblem(wanted, func() bool { return ctx.Err() != nil })
 	if !ok {
 		return RollPlan{}, &Trouble{Fault: TooMuch, Piece: -1, Sheet: -1}
 	}
 	p.plainColumns()
 	f := &finish{problem: p, report: inUnits(report, unit)}
 	f.used = p.generate()
+	f.bounded = p.certificate
 	f.lower = p.sumAbove(f.lower)
 	f.run()
 	if f.plan == nil {
@@ -66,18 +67,17 @@ func (r Roll) job() Job {
 }
 
 // newRollProblem offers rows of every height that pieces can come to.
-func newRollProblem(j Job, unit int64, stop func() bool) (*problem, bool) {
-	p := &problem{known: map[string]bool{}, stop: stop, fits: positions(j.reduced(unit))}
+func newRollProblem(j Job, stop func() bool) (*problem, bool) {
+	p := &problem{known: map[string]bool{}, stop: stop, fits: positions(j.Pieces, j.Kerf)}
 	for _, piece := range j.Pieces {
 		p.wants = append(p.wants, piece.Count)
 	}
-	width, height := (j.Sheets[0].Width+j.Kerf)/unit, (j.Sheets[0].Height+j.Kerf)/unit
-	t, ok := p.addTable(width, height, true)
+	t, ok := p.addTable(j.Sheets[0].Width+j.Kerf, j.Sheets[0].Height+j.Kerf, true, grid{unit: j.unit()})
 	if !ok {
 		return nil, false
 	}
 	for row := 1; row < len(t.y.at); row++ {
-		p.parents = append(p.parents, parent{0, t.x.whole, row, width, t.y.at[row]})
+		p.parents = append(p.parents, parent{0, t.x.whole, row})
 		p.costs, p.stock = append(p.costs, t.y.at[row]), append(p.stock, Unlimited)
 	}
 	p.step = commonStep(p.costs)
@@ -111,7 +111,7 @@ func (f *finish) rows(job, wanted Job, roll Roll, unit int64) RollPlan {
 	row := job.Sheets[0]
 	job.Sheets = nil
 	for _, from := range f.parents {
-		row.Height = from.height*unit - job.Kerf
+		row.Height = f.tables[0].y.at[from.j]*unit - job.Kerf
 		job.Sheets = append(job.Sheets, row)
 	}
 	plan := RollPlan{Plan: f.answer(job, wanted)}

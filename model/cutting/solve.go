@@ -19,14 +19,9 @@ func Fewest(ctx context.Context, job Job, report func(Progress)) (Plan, error) {
 	if len(wanted.Pieces) == 0 {
 		return nothing(job), nil
 	}
-	p, ok := newProblem(wanted, func() bool { return ctx.Err() != nil })
-	if !ok {
-		return Plan{}, &Trouble{Fault: TooMuch, Piece: -1, Sheet: -1}
-	}
-	p.plainColumns()
-	f := &finish{problem: p, report: report}
-	f.used = p.generate()
-	if trouble := p.stockTrouble(wanted); trouble != nil {
+	f := begin(wanted, func() bool { return ctx.Err() != nil })
+	f.report = report
+	if trouble := f.stockTrouble(wanted); trouble != nil {
 		return Plan{}, trouble
 	}
 	f.run()
@@ -43,30 +38,48 @@ func (j Job) wanted() Job {
 	return j
 }
 
-// newProblem states a job in the planner's terms. False where its sizes have too
-// little in common for exact tables.
-func newProblem(j Job, stop func() bool) (*problem, bool) {
-	unit := j.unit()
-	p := &problem{known: map[string]bool{}, stop: stop, fits: positions(j.reduced(unit))}
+// begin states a job and finds its bound. Where its sizes have too little in
+// common, the plan is made of pieces rounded up, and the bound of pieces rounded
+// down.
+func begin(j Job, stop func() bool) *finish {
+	p, ok := newProblem(j, grid{unit: j.unit()}, stop)
+	if !ok {
+		p, _ = newProblem(j, grid{rough: roundedUpwards}, stop)
+	}
+	p.plainColumns()
+	f := &finish{problem: p, rounded: !ok}
+	f.used = p.generate()
+	f.bounded = p.certificate
+	if !ok {
+		loose, _ := newProblem(j, grid{rough: roundedDown}, stop)
+		loose.plainColumns()
+		loose.generate()
+		f.lower, f.bounded = loose.lower, loose.certificate
+	}
+	return f
+}
+
+// newProblem states a job in the planner's terms. False where the grid gives too
+// large tables, which a rough one never does.
+func newProblem(j Job, g grid, stop func() bool) (*problem, bool) {
+	p := &problem{known: map[string]bool{}, stop: stop, fits: positions(j.Pieces, j.Kerf)}
 	for _, piece := range j.Pieces {
 		p.wants = append(p.wants, piece.Count)
 	}
 	for _, s := range j.Sheets {
 		p.costs, p.stock = append(p.costs, s.Cost), append(p.stock, s.Stock)
 		width, height := s.usable()
-		width, height = (width+j.Kerf)/unit, (height+j.Kerf)/unit
-		t, ok := p.addTable(width, height, false)
+		t, ok := p.addTable(width+j.Kerf, height+j.Kerf, false, g)
 		if !ok {
 			return nil, false
 		}
-		p.parents = append(p.parents, parent{len(p.tables) - 1, t.x.whole, t.y.whole, width, height})
+		p.parents = append(p.parents, parent{len(p.tables) - 1, t.x.whole, t.y.whole})
 	}
 	p.step = commonStep(p.costs)
 	return p, true
 }
 
 // unit is the greatest size that all pieces, with their kerf, are multiples of.
-// Sheets are rounded down to it, which loses nothing.
 func (j Job) unit() int64 {
 	unit := int64(0)
 	for _, p := range j.Pieces {
@@ -75,24 +88,16 @@ func (j Job) unit() int64 {
 	return unit
 }
 
-func (j Job) reduced(unit int64) []Piece {
-	pieces := slices.Clone(j.Pieces)
-	for i := range pieces {
-		pieces[i].Width, pieces[i].Height = (pieces[i].Width+j.Kerf)/unit, (pieces[i].Height+j.Kerf)/unit
-	}
-	return pieces
-}
-
 // answer lays the plan out.
 func (f *finish) answer(job, wanted Job) Plan {
-	whole := positions(wanted.grown())
+	whole := positions(wanted.Pieces, job.Kerf)
 	plan := Plan{
 		Cost: f.cost, LowerBound: f.lower, Proof: f.proof,
-		Certificate: Certificate{Best: f.certificate.Best}, Made: make([]int64, len(job.Pieces)),
+		Certificate: Certificate{Best: f.bounded.Best}, Made: make([]int64, len(job.Pieces)),
 	}
 	kinds := job.kindsWanted()
 	plan.Certificate.Weights = make([]int64, len(job.Pieces))
-	for k, w := range f.certificate.Weights {
+	for k, w := range f.bounded.Weights {
 		plan.Certificate.Weights[kinds[k]] = w
 	}
 	for k, n := range f.made(f.plan) {
@@ -109,8 +114,6 @@ func (f *finish) answer(job, wanted Job) Plan {
 	return plan
 }
 
-func (j Job) grown() []Piece { return j.reduced(1) }
-
 func (j Job) kindsWanted() []int {
 	var kinds []int
 	for i, p := range j.Pieces {
@@ -123,18 +126,18 @@ func (j Job) kindsWanted() []int {
 
 // stockTrouble says that the stock cannot give what is wanted: its weight by the
 // certificate is too small.
-func (p *problem) stockTrouble(j Job) *Trouble {
-	if slices.Contains(p.stock, Unlimited) {
+func (f *finish) stockTrouble(j Job) *Trouble {
+	if slices.Contains(f.stock, Unlimited) {
 		return nil
 	}
-	free := slices.Repeat([]int64{Unlimited}, len(p.stock))
-	ones := slices.Repeat([]int64{1}, len(p.stock))
-	need, _ := bound(p.wants, p.certificate.Weights, p.certificate.Best, ones, free, 1)
+	free := slices.Repeat([]int64{Unlimited}, len(f.stock))
+	ones := slices.Repeat([]int64{1}, len(f.stock))
+	need, _ := bound(f.wants, f.bounded.Weights, f.bounded.Best, ones, free, 1)
 	have := int64(0)
-	for _, n := range p.stock {
+	for _, n := range f.stock {
 		have += n
 	}
-	if _, enough := bound(p.wants, p.certificate.Weights, p.certificate.Best, p.costs, p.stock, 1); enough && need <= have {
+	if _, enough := bound(f.wants, f.bounded.Weights, f.bounded.Best, f.costs, f.stock, 1); enough && need <= have {
 		return nil
 	}
 	return &Trouble{Fault: StockSmall, Piece: -1, Sheet: -1, Need: max(need, have+1), Have: have}

@@ -29,7 +29,7 @@ func MostValuable(ctx context.Context, job Job) (Valuable, error) {
 	if err := job.check(); err != nil {
 		return Valuable{}, err
 	}
-	p, ok := newProblem(job, func() bool { return ctx.Err() != nil })
+	p, ok := newProblem(job, grid{unit: job.unit()}, func() bool { return ctx.Err() != nil })
 	if !ok {
 		return Valuable{}, &Trouble{Fault: TooMuch, Piece: -1, Sheet: -1}
 	}
@@ -49,7 +49,7 @@ func (p *problem) mostValuable(job Job, values []int64) Valuable {
 	found.Layout = Layout{Times: 1, Root: Part{Width: job.Sheets[0].Width, Height: job.Sheets[0].Height, Piece: Waste}}
 	if b := t.build(from.i, from.j, values); b != nil {
 		b.tally(p.fits, found.Made)
-		whole := positions(job.grown())
+		whole := positions(job.Pieces, job.Kerf)
 		l := layer{fits: whole, kerf: job.Kerf}
 		found.Layout.Root = l.sheet(gathered(b, whole), job.Sheets[0])
 	}
