@@ -37,6 +37,7 @@ func commands() []command {
 		{"plan", planCommand},
 		{"check", checkCommand},
 		{"draw", drawCommand},
+		{"cut", cutCommand},
 	}
 }
 

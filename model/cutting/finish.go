@@ -10,14 +10,15 @@ import (
 // if the bound is not reached a search that shows why.
 type finish struct {
 	*problem
-	used    map[int]float64 // by the linear program
-	plan    []patternUse    // the cheapest found
-	cost    int64
-	proof   Proof
-	report  func(Progress)
-	bounded Certificate // of the lower bound
-	rounded bool        // pieces are: what a search does not find may still be there
-	lowered bool        // the tables hold the certificate's weights
+	used      map[int]float64 // by the linear program
+	plan      []patternUse    // the cheapest found
+	cost      int64
+	proof     Proof
+	report    func(Progress)
+	bounded   Certificate // of the lower bound
+	certified int64       // the bound that it shows
+	rounded   bool        // pieces are: what a search does not find may still be there
+	lowered   bool        // the tables hold the certificate's weights
 }
 
 // patternUse is a pattern and how many sheets are cut so.

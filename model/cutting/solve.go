@@ -29,6 +29,7 @@ func Fewest(ctx context.Context, job Job, report func(Progress)) (Plan, error) {
 		return Plan{}, ctx.Err()
 	}
 	f.tidy()
+	f.plain()
 	return f.answer(job, wanted), nil
 }
 
@@ -56,6 +57,7 @@ func begin(j Job, stop func() bool) *finish {
 		loose.generate()
 		f.lower, f.bounded = loose.lower, loose.certificate
 	}
+	f.certified = f.lower
 	return f
 }
 

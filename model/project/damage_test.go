@@ -2,10 +2,14 @@ package project
 
 import (
 	"bytes"
+	"compress/gzip"
 	"errors"
 	"fmt"
+	"io"
 	"math/rand/v2"
+	"os"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -201,7 +205,37 @@ func TestKindsOfProblem(t *testing.T) {
 }
 
 // FuzzOpen never panics, and what opens saves and opens again as the same.
+// fuzzed are texts that a long run of the fuzzer found to go new ways, quoted,
+// one a line.
+func fuzzed(f *testing.F) [][]byte {
+	file, err := os.Open("testdata/fuzzed.txt.gz")
+	if err != nil {
+		f.Fatal(err)
+	}
+	defer file.Close()
+	packed, err := gzip.NewReader(file)
+	if err != nil {
+		f.Fatal(err)
+	}
+	all, err := io.ReadAll(packed)
+	if err != nil {
+		f.Fatal(err)
+	}
+	var texts [][]byte
+	for line := range strings.Lines(string(all)) {
+		text, err := strconv.Unquote(strings.TrimSuffix(line, "\n"))
+		if err != nil {
+			f.Fatalf("%.60s: %v", line, err)
+		}
+		texts = append(texts, []byte(text))
+	}
+	return texts
+}
+
 func FuzzOpen(f *testing.F) {
+	for _, text := range fuzzed(f) {
+		f.Add(text)
+	}
 	for i, v := range variants(f) {
 		if i%9 == 0 {
 			f.Add(v.data)
