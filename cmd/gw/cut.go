@@ -103,6 +103,8 @@ func inFile(file string, i project.Instance, err error) error {
 		key = "much"
 	case key == "large" && t.FitsTurned:
 		key = "largeTurned"
+	case key == "stock" && t.Need <= t.Have:
+		key = "stockShort"
 	}
 	return errors.New(file + ": " + words.Say("instance.trouble."+key, with))
 }

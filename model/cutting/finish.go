@@ -10,15 +10,16 @@ import (
 // if the bound is not reached a search that shows why.
 type finish struct {
 	*problem
-	used      map[int]float64 // by the linear program
-	plan      []patternUse    // the cheapest found
-	cost      int64
-	proof     Proof
-	report    func(Progress)
-	bounded   Certificate // of the lower bound
-	certified int64       // the bound that it shows
-	rounded   bool        // pieces are: what a search does not find may still be there
-	lowered   bool        // the tables hold the certificate's weights
+	used       map[int]float64 // by the linear program
+	plan       []patternUse    // the cheapest found
+	cost       int64
+	proof      Proof
+	report     func(Progress)
+	bounded    Certificate // of the lower bound
+	impossible bool        // a search has shown that the stock does not suffice
+	certified  int64       // the bound that it shows
+	rounded    bool        // pieces are: what a search does not find may still be there
+	lowered    bool        // the tables hold the certificate's weights
 }
 
 // patternUse is a pattern and how many sheets are cut so.
@@ -58,6 +59,7 @@ func (f *finish) closeGap(effort int) bool {
 	}
 	if found, settled := f.byPatterns(target, effort); settled && !found && !f.rounded {
 		f.lower, f.proof = f.cost, BySearch
+		f.impossible = f.plan == nil
 	} else if !found {
 		f.byGreedy(target, effort)
 	}
@@ -74,8 +76,41 @@ func (f *finish) roundUp() {
 	for _, c := range sortedByUse(f.used) {
 		plan = append(plan, patternUse{f.columns[c], int64(math.Ceil(f.used[c] - 1e-6))})
 	}
-	f.cost = math.MaxInt64
+	f.cost = f.beyond()
 	f.take(plan)
+}
+
+// beyond is a cost that the cheapest plan stays below, if there is any: every
+// kind cut by itself from the sheets without end, and all limited stock besides.
+func (f *finish) beyond() int64 {
+	cost := f.step
+	for k, n := range f.wants {
+		dearest := int64(0)
+		for p, c := range f.costs {
+			if each := f.alone(p, k); each > 0 && f.stock[p] == Unlimited {
+				dearest = max(dearest, (n+each-1)/each*c)
+			}
+		}
+		cost += dearest
+	}
+	for p, c := range f.costs {
+		if f.stock[p] != Unlimited {
+			cost += f.stock[p] * c
+		}
+	}
+	return cost
+}
+
+// alone is how many pieces of one kind a sheet holds in one grid.
+func (f *finish) alone(p, kind int) int64 {
+	from := f.parents[p]
+	t, most := f.tables[from.table], int64(0)
+	for _, fit := range t.fits {
+		if fit.kind == kind {
+			most = max(most, (t.x.at[from.i]/fit.w)*(t.y.at[from.j]/fit.h))
+		}
+	}
+	return most
 }
 
 func sortedByUse(used map[int]float64) []int {
@@ -295,7 +330,7 @@ func (f *finish) holds(t int) []int64 {
 	holds := make([]int64, len(f.wants))
 	area := float64(table.x.at[table.x.whole]) * float64(table.y.at[table.y.whole])
 	for _, fit := range table.fits {
-		holds[fit.kind] = int64(area/(float64(fit.w)*float64(fit.h))) + 1
+		holds[fit.kind] = max(holds[fit.kind], int64(area/(float64(fit.w)*float64(fit.h)))+1)
 	}
 	return holds
 }

@@ -24,6 +24,7 @@ func (p *problem) generate() map[int]float64 {
 		}
 	}
 	used, _ := m.amounts()
+	p.missing = m.missingKind()
 	return used
 }
 

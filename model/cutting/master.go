@@ -273,6 +273,16 @@ func (m *master) amounts() (used map[int]float64, missing bool) {
 	return used, missing
 }
 
+// missingKind is a kind of which pieces are missing, −1 where there is none.
+func (m *master) missingKind() int {
+	for r, b := range m.basis {
+		if row, artificial, extra := isExtra(b); extra && artificial && m.value[r] > 1e-6 {
+			return row
+		}
+	}
+	return -1
+}
+
 // total is the cost of the solution.
 func (m *master) total() float64 {
 	sum := 0.0

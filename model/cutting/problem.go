@@ -17,7 +17,9 @@ type problem struct {
 	known   map[string]bool
 	stop    func() bool
 
-	// What the column generation found.
+	// What the column generation found; missing is a kind that no fraction of the
+	// stock gives enough of, −1 where there is none.
+	missing     int
 	lower       int64
 	certificate Certificate
 }

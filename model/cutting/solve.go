@@ -21,11 +21,16 @@ func Fewest(ctx context.Context, job Job, report func(Progress)) (Plan, error) {
 	}
 	f := begin(wanted, func() bool { return ctx.Err() != nil })
 	f.report = report
-	if trouble := f.stockTrouble(wanted); trouble != nil {
+	if trouble := f.stockTrouble(job); trouble != nil {
 		return Plan{}, trouble
 	}
 	f.run()
-	if f.plan == nil {
+	switch {
+	case f.impossible:
+		return Plan{}, &Trouble{Fault: StockSmall, Piece: -1, Sheet: -1, Have: f.inStock()}
+	case f.plan == nil && ctx.Err() == nil:
+		return Plan{}, &Trouble{Fault: TooMuch, Piece: -1, Sheet: -1}
+	case f.plan == nil:
 		return Plan{}, ctx.Err()
 	}
 	f.tidy()
@@ -126,21 +131,30 @@ func (j Job) kindsWanted() []int {
 	return kinds
 }
 
-// stockTrouble says that the stock cannot give what is wanted: its weight by the
-// certificate is too small.
+// stockTrouble says that the stock cannot give what is wanted: some kind fits
+// only sheets that run out, or the weight of all is too great by the certificate.
 func (f *finish) stockTrouble(j Job) *Trouble {
+	if f.missing >= 0 {
+		return &Trouble{Fault: StockSmall, Piece: j.kindsWanted()[f.missing], Sheet: -1, Have: f.inStock()}
+	}
 	if slices.Contains(f.stock, Unlimited) {
 		return nil
 	}
 	free := slices.Repeat([]int64{Unlimited}, len(f.stock))
 	ones := slices.Repeat([]int64{1}, len(f.stock))
 	need, _ := bound(f.wants, f.bounded.Weights, f.bounded.Best, ones, free, 1)
-	have := int64(0)
-	for _, n := range f.stock {
-		have += n
-	}
+	have := f.inStock()
 	if _, enough := bound(f.wants, f.bounded.Weights, f.bounded.Best, f.costs, f.stock, 1); enough && need <= have {
 		return nil
 	}
 	return &Trouble{Fault: StockSmall, Piece: -1, Sheet: -1, Need: max(need, have+1), Have: have}
+}
+
+// inStock is how many sheets there are of the limited sizes.
+func (f *finish) inStock() int64 {
+	have := int64(0)
+	for _, n := range f.stock {
+		have += max(n, 0)
+	}
+	return have
 }

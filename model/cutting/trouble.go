@@ -29,8 +29,8 @@ type Trouble struct {
 	OverWidth, OverHeight int64
 	FitsTurned            bool
 
-	// Of too small a stock: the fewest sheets that are needed, where there is
-	// one size, and what can be had.
+	// Of too small a stock: the fewest sheets that are needed, 0 where what is
+	// there would suffice in number but not in size, and how many there are.
 	Need, Have int64
 }
 
