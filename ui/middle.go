@@ -42,7 +42,7 @@ type middle struct {
 const zoomStep = 1.25
 
 func newMiddle(s *session.Session, tips *controls.Tips) *middle {
-	m := &middle{session: s, stage: preview.NewStage(), views: view.All(), showDims: true, showGrain: true}
+	m := &middle{session: s, stage: preview.NewStage(), views: view.OfBook(), showDims: true, showGrain: true}
 	m.pane = m.stage.Pane
 	m.fading = newFading(s, m.rest)
 	m.dimensions = controls.NewIconToggle(look.IconDimensions, tips, words.Say("drawing.dimensions"), m.toggleDimensions)

@@ -76,7 +76,7 @@ var viewKeys = [...]fyne.KeyName{fyne.Key1, fyne.Key2, fyne.Key3, fyne.Key4, fyn
 
 func drawingCommands() []command {
 	var table []command
-	for i, v := range view.All() {
+	for i, v := range view.OfBook() {
 		if i < len(viewKeys) {
 			table = append(table, command{
 				id: "view." + v.ID, group: "drawing", label: words.Say("keys.do.view", words.With{"name": v.Label()}),

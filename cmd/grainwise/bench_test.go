@@ -247,7 +247,7 @@ func benchmarkMemory(b *testing.B, width, height int) {
 
 // use drags in every view in turn, for so long.
 func use(p *program, long time.Duration) {
-	views := len(view.All())
+	views := len(view.OfBook())
 	for i, end := 0, time.Now().Add(long); time.Now().Before(end); i++ {
 		p.key(fmt.Sprintf("ctrl+%d", 1+i%views))
 		p.toAndFro(120)

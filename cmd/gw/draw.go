@@ -2,14 +2,18 @@ package main
 
 import (
 	"bytes"
+	"context"
 	"fmt"
 	"io"
 	"path/filepath"
 	"strconv"
 	"strings"
+	"time"
 
+	"grainwise/model/book"
 	"grainwise/model/check"
 	"grainwise/model/project"
+	"grainwise/model/sheets"
 	"grainwise/render/pdf"
 	"grainwise/render/raster"
 	"grainwise/render/scene"
@@ -45,10 +49,31 @@ func drawCommand(args []string, out io.Writer) (int, error) {
 	}
 	var b bytes.Buffer
 	drawing.title = strings.TrimPrefix(p.Name+", "+drawing.view.Label(), ", ")
-	if err := drawing.write(&b, drawing.view.Draw(inputOf(p)), drawing); err != nil {
+	in := inputOf(p)
+	if drawing.view.OfSheets {
+		if in.Cuttings, err = cuttingsOf(p.Book()); err != nil {
+			return exitInput, err
+		}
+	}
+	if err := drawing.write(&b, drawing.view.Draw(in), drawing); err != nil {
 		return exitInput, err
 	}
 	return exitDone, project.WriteFile(drawing.file, b.Bytes())
+}
+
+// cuttingsOf plans everything that is cut for a design's copies.
+func cuttingsOf(b book.Book) ([]sheets.Cutting, error) {
+	var all []sheets.Cutting
+	for _, job := range sheets.Jobs(b, b.Resolved.Copies) {
+		ctx, cancel := context.WithTimeout(context.Background(), usualSeconds*time.Second)
+		c, err := job.Plan(ctx, sheets.Bench{}, nil)
+		cancel()
+		if err != nil {
+			return nil, inputError("cutting.noPlan", "name", job.Material.Name)
+		}
+		all = append(all, c)
+	}
+	return all, nil
 }
 
 // listViews prints one view a line, its id first.

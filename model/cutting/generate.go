@@ -23,6 +23,9 @@ func (p *problem) generate() map[int]float64 {
 			break
 		}
 	}
+	if p.certificate.Weights == nil { // stopped before there was any
+		p.certificate = Certificate{make([]int64, m.kinds), make([]int64, len(p.parents))}
+	}
 	used, _ := m.amounts()
 	p.missing = m.missingKind()
 	return used

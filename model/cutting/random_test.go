@@ -158,3 +158,20 @@ func TestRollsStandUp(t *testing.T) {
 		}
 	})
 }
+
+// A planner that is stopped at once has a plan all the same, or says that it has
+// none; it never claims a proof that it has not.
+func TestStoppedAtOnce(t *testing.T) {
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	rapid.Check(t, func(t *rapid.T) {
+		job := smallJobs().Draw(t, "job")
+		plan, err := cutting.Fewest(ctx, job, nil)
+		if err != nil {
+			return
+		}
+		if err := faults(job, plan); err != nil {
+			t.Fatal(err)
+		}
+	})
+}

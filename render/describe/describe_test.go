@@ -99,7 +99,7 @@ func TestTradeTermsAreExplained(t *testing.T) {
 // Each drawing says what it is like.
 func TestEveryDrawingIsDescribed(t *testing.T) {
 	seen := map[string]bool{}
-	for _, v := range view.All() {
+	for _, v := range view.OfBook() {
 		p := (Input{View: v.ID}).drawing()
 		if len(p.Lines) != 1 || seen[p.Lines[0]] {
 			t.Errorf("%s: %q", v.ID, p.Lines)
@@ -122,7 +122,7 @@ func TestALinkedBookInWords(t *testing.T) {
 	d.Design.Structure, d.Design.Sewing.Method = book.LinkStitched, book.LinkOnTapes
 	d.Design.Covering.Kind = book.QuarterCovering
 	in := of(book.Compute(book.Resolve(d, stock.Default())), measure.Metric)
-	for _, v := range view.All() {
+	for _, v := range view.OfBook() {
 		in.View = v.ID
 		text := Text(Words(in))
 		for _, want := range []string{"Endpaper: 2 pieces", "Tape: 2 pieces", "Spine lining: 1 piece", "Side: 2 pieces"} {

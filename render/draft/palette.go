@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"grainwise/model/book"
+	"grainwise/model/stock"
 	"grainwise/render/scene"
 )
 
@@ -75,6 +76,16 @@ func PaletteOf(b book.Book) Palette {
 		p.Spine = p.Board
 	}
 	return p
+}
+
+// MaterialColour is a material's colour as the shelf has it, or the usual one of
+// its kind.
+func MaterialColour(m stock.Material) scene.Colour {
+	usual := map[stock.Kind]scene.Colour{
+		stock.Paper: Paper, stock.Interleaf: Interleaf, stock.Liner: Liner, stock.Board: GreyBoard, stock.Card: Card,
+		stock.Covering: Cloth, stock.Mull: Mull, stock.Tape: Tape, stock.Ribbon: Ribbon, stock.Elastic: Elastic,
+	}
+	return named(m.Colour, usual[m.Kind])
 }
 
 // named reads "#RRGGBB".

@@ -58,7 +58,7 @@ func back(in view.Input) view.Input {
 
 // Any change of any design in any frame: the drawing's rules hold as at rest.
 func TestEveryViewOfAnyChange(t *testing.T) {
-	for _, v := range view.All() {
+	for _, v := range view.OfBook() {
 		t.Run(v.ID, func(t *testing.T) {
 			rapid.Check(t, func(t *rapid.T) {
 				s := v.Draw(moved(t))
@@ -82,7 +82,7 @@ func TestEveryViewOfAnyChange(t *testing.T) {
 // 2.5 px and one piece of 3, the new outline.
 func TestGhostsAreTheOldOutlines(t *testing.T) {
 	seen := 0
-	for _, v := range view.All() {
+	for _, v := range view.OfBook() {
 		t.Run(v.ID, func(t *testing.T) {
 			rapid.Check(t, func(t *rapid.T) {
 				in := moved(t)
@@ -140,7 +140,7 @@ func drawnParts() []book.PartID {
 
 // Nothing changed: not a line differs from rest, whatever is said to move.
 func TestNoChangeNoMarks(t *testing.T) {
-	for _, v := range view.All() {
+	for _, v := range view.OfBook() {
 		t.Run(v.ID, func(t *testing.T) {
 			rapid.Check(t, func(t *rapid.T) {
 				rest := input(t)
@@ -180,7 +180,7 @@ func TestTheFitKeepsStillUnderADrag(t *testing.T) {
 // The label of the example: the square now and what it was, in every drawing.
 func TestWhatMovesIsNamed(t *testing.T) {
 	before := demo(t, "square.foreEdge", "6").Book
-	for _, v := range view.All() {
+	for _, v := range view.OfBook() {
 		for _, frame := range [][2]float64{{1200, 800}, {844, 824}, {652, 486}} {
 			in := demo(t)
 			in.Width, in.Height = frame[0], frame[1]

@@ -3,10 +3,13 @@
 package view
 
 import (
+	"slices"
+
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/check"
 	"grainwise/model/measure"
+	"grainwise/model/sheets"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
 )
@@ -15,19 +18,20 @@ import (
 // and type keep their size, the drawing fits the frame.
 type Input struct {
 	Book          book.Book
-	System        measure.System // of the figures shown
-	Width, Height float64        // of the frame
-	Dimensions    bool           // with dimension lines
-	Grain         bool           // with grain arrows
-	Title         bool           // with the drawing's title
-	DarkSurround  bool           // the window around it is dark
-	Stark         bool           // the window is of high contrast
-	Chosen        book.PartID    // outlined in the accent colour
-	Marks         Marks          // what is wrong with which part
-	Name          string         // of the project
-	Moving        string         // key of the parameter that moves, "" for none by itself
-	Before        *book.Book     // as the book was before what changes now; nil at rest
-	Faded         float64        // how far what changed is back at rest, 0 … 1
+	System        measure.System   // of the figures shown
+	Width, Height float64          // of the frame
+	Dimensions    bool             // with dimension lines
+	Grain         bool             // with grain arrows
+	Title         bool             // with the drawing's title
+	DarkSurround  bool             // the window around it is dark
+	Stark         bool             // the window is of high contrast
+	Chosen        book.PartID      // outlined in the accent colour
+	Marks         Marks            // what is wrong with which part
+	Name          string           // of the project
+	Moving        string           // key of the parameter that moves, "" for none by itself
+	Before        *book.Book       // as the book was before what changes now; nil at rest
+	Faded         float64          // how far what changed is back at rest, 0 … 1
+	Cuttings      []sheets.Cutting // how the sheets are cut, for the views of sheets
 }
 
 // Marks is the worst level found on each part.
@@ -53,8 +57,9 @@ func (m Marks) of(parts ...book.PartID) check.Level {
 
 // View is one kind of drawing.
 type View struct {
-	ID   string
-	Draw func(Input) *scene.Scene
+	ID       string
+	Draw     func(Input) *scene.Scene
+	OfSheets bool // it shows how sheets are cut, from Input.Cuttings
 }
 
 // Label is the view's name.
@@ -63,10 +68,16 @@ func (v View) Label() string { return words.Say("view." + v.ID) }
 // All lists the drawings in the order in which they are offered.
 func All() []View {
 	return []View{
-		{"taken-apart", TakenApart},
-		{"laid-flat", LaidFlat},
-		{"end-on", EndOn},
+		{ID: "taken-apart", Draw: TakenApart},
+		{ID: "laid-flat", Draw: LaidFlat},
+		{ID: "end-on", Draw: EndOn},
+		{ID: "cutting", Draw: Cutting, OfSheets: true},
 	}
+}
+
+// OfBook lists the drawings of a book by itself.
+func OfBook() []View {
+	return slices.DeleteFunc(All(), func(v View) bool { return v.OfSheets })
 }
 
 // Find returns the view with an id.

@@ -39,7 +39,7 @@ func input(t *rapid.T) view.Input {
 // Any design in any frame: no text leaves the sheet, overlaps another or is
 // too small, and every item is drawn at finite places.
 func TestEveryViewOfAnyBook(t *testing.T) {
-	for _, v := range view.All() {
+	for _, v := range view.OfBook() {
 		t.Run(v.ID, func(t *testing.T) {
 			rapid.Check(t, func(t *rapid.T) {
 				s := v.Draw(input(t))
@@ -60,7 +60,7 @@ func TestEveryViewOfAnyBook(t *testing.T) {
 // 3 px wide or thick; what a detail shows of them counts as well.
 func TestNoPartIsTooThinToSee(t *testing.T) {
 	const least = 3 - 1e-6
-	for _, v := range view.All() {
+	for _, v := range view.OfBook() {
 		t.Run(v.ID, func(t *testing.T) {
 			rapid.Check(t, func(t *rapid.T) {
 				in := input(t)
@@ -249,7 +249,7 @@ func TestEveryViewMarksItsParts(t *testing.T) {
 		"laid-flat":   {book.PartSpine: 1, book.PartBoard: 2},
 		"end-on":      {book.PartFolio: 1, book.PartLiner: 1, book.PartSpine: 1, book.PartBoard: 1, book.PartCovering: 1, book.PartJoint: 1},
 	}
-	for _, v := range view.All() {
+	for _, v := range view.OfBook() {
 		in := demo(t)
 		for part, n := range want[v.ID] {
 			in.Marks = nil

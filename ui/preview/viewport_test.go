@@ -43,7 +43,7 @@ func TestTheDrawingStaysInReach(t *testing.T) {
 // its edges.
 func TestASmallPaneShowsTheWholeDrawing(t *testing.T) {
 	b := project.Demo().Book()
-	for _, v := range view.All() {
+	for _, v := range view.OfBook() {
 		for _, pane := range [][2]float64{{240, 180}, {480, 190}, {250, 500}, {800, 600}} {
 			in := view.Input{Book: b}
 			in.Width, in.Height = view.Frame(pane[0], pane[1])
