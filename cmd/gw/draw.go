@@ -50,7 +50,11 @@ func drawCommand(args []string, out io.Writer) (int, error) {
 	var b bytes.Buffer
 	drawing.title = strings.TrimPrefix(p.Name+", "+drawing.view.Label(), ", ")
 	in := inputOf(p)
-	if drawing.view.OfSheets {
+	switch drawing.view.ID {
+	case "sizes":
+		in.Sizes = new(sheets.SizeMap)
+		*in.Sizes = sheets.Sizes(context.Background(), in.Book, mapSizes)
+	case "cutting":
 		if in.Cuttings, err = cuttingsOf(p.Book()); err != nil {
 			return exitInput, err
 		}
@@ -60,6 +64,9 @@ func drawCommand(args []string, out io.Writer) (int, error) {
 	}
 	return exitDone, project.WriteFile(drawing.file, b.Bytes())
 }
+
+// mapSizes is how many sizes a map has each way.
+const mapSizes = 90
 
 // cuttingsOf plans everything that is cut for a design's copies.
 func cuttingsOf(b book.Book) ([]sheets.Cutting, error) {

@@ -142,3 +142,38 @@ func TestCutsAreNumbered(t *testing.T) {
 		}
 	}
 }
+
+// Any book's map: no text leaves the page or overlaps, and a place on it is the
+// size that it is read as.
+func TestSizeMapOfAnyBook(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := input(t)
+		sizes := sheets.Sizes(context.Background(), in.Book, rapid.IntRange(1, 40).Draw(t, "sizes"))
+		in.Sizes = &sizes
+		if trouble := draft.TextTrouble(view.SizeMap(in)); trouble != "" {
+			t.Fatal(trouble)
+		}
+	})
+}
+
+// The demo's story: at 8 folios a sheet the page could grow to 173 × 248. Both
+// that corner of the map and the page today are read back from it.
+func TestPlacesOfTheSizeMap(t *testing.T) {
+	in := demo(t)
+	sizes := sheets.Sizes(context.Background(), in.Book, 60)
+	in.Sizes = &sizes
+	width, height, ok := view.SizeAt(in, 74, in.Height-46)
+	if !ok || width != sizes.Widths[0] || height != sizes.Heights[0] {
+		t.Errorf("the lower left corner is %v × %v", width, height)
+	}
+	width, height, ok = view.SizeAt(in, in.Width-30, 56)
+	if !ok || width != sizes.Widths[59] || height != sizes.Heights[59] {
+		t.Errorf("the upper right corner is %v × %v", width, height)
+	}
+	if _, _, ok := view.SizeAt(in, 20, 20); ok {
+		t.Error("a size beside the map")
+	}
+	if folios, _ := sheets.At(in.Book, measure.MM(173), measure.MM(248)); folios != 8 {
+		t.Errorf("%d folios at 173 × 248", folios)
+	}
+}

@@ -32,6 +32,7 @@ type Input struct {
 	Before        *book.Book       // as the book was before what changes now; nil at rest
 	Faded         float64          // how far what changed is back at rest, 0 … 1
 	Cuttings      []sheets.Cutting // how the sheets are cut, for the views of sheets
+	Sizes         *sheets.SizeMap  // what other page sizes give, for the map of sizes
 }
 
 // Marks is the worst level found on each part.
@@ -72,7 +73,13 @@ func All() []View {
 		{ID: "laid-flat", Draw: LaidFlat},
 		{ID: "end-on", Draw: EndOn},
 		{ID: "cutting", Draw: Cutting, OfSheets: true},
+		{ID: "sizes", Draw: SizeMap, OfSheets: true},
 	}
+}
+
+// OfSheets lists the drawings of how its sheets are cut.
+func OfSheets() []View {
+	return slices.DeleteFunc(All(), func(v View) bool { return !v.OfSheets })
 }
 
 // OfBook lists the drawings of a book by itself.
