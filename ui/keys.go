@@ -49,12 +49,16 @@ func (w *Window) area() int {
 		return -1
 	}
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(o).AddXY(o.Size().Width/2, o.Size().Height/2)
+	f, left := w.frameNow(), fyne.CanvasObject(w.column.scroll)
+	if w.onSheets() {
+		left = f.left
+	}
 	switch {
-	case within(at, w.column.scroll):
+	case within(at, left):
 		return columnArea
-	case w.frame.right.Visible() && within(at, w.frame.right):
+	case f.right.Visible() && within(at, f.right):
 		return findingsArea
-	case w.frame.middle.Visible() && within(at, w.frame.middle):
+	case f.middle.Visible() && within(at, f.middle):
 		return drawingArea
 	}
 	return barArea
@@ -68,6 +72,10 @@ func within(at fyne.Position, o fyne.CanvasObject) bool {
 
 func (w *Window) focusArea(area int) {
 	canvas := w.win.Canvas()
+	if w.onSheets() && area != barArea {
+		w.sheetsPage.focus(canvas, area)
+		return
+	}
 	switch area {
 	case barArea:
 		canvas.Focus(w.pages.design)
@@ -94,6 +102,7 @@ func (w *Window) focusArea(area int) {
 // what would mend it.
 func (w *Window) stepFinding(n int) {
 	if len(w.findings.found) > 0 {
+		w.turnPage(false)
 		w.findings.step(n)
 		w.findings.cards[w.findings.open()].Focus(w.win.Canvas())
 	}

@@ -29,6 +29,7 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"Dimensions":             drawing,
 		"Grain":                  drawing,
 		"The drawing in words":   drawing,
+		"Design or Sheets":       func(w *Window) any { return w.onSheets() },
 		"Millimetres":            unit,
 		"Inches":                 unit,
 		"Favourite formats…":     sheetsOpen,

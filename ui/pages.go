@@ -14,6 +14,7 @@ import (
 type pagesBar struct {
 	window     *Window
 	design     *controls.Tab
+	sheets     *controls.Tab
 	undo, redo *controls.Chip
 	units      *controls.Segment
 	sides      *controls.Segment // in a narrow window: the drawing, or the findings
@@ -23,7 +24,9 @@ type pagesBar struct {
 var systems = [...]measure.System{measure.Metric, measure.Imperial}
 
 func newPagesBar(w *Window) *pagesBar {
-	b := &pagesBar{window: w, design: controls.NewTab(words.Say("page.design"), func() {})}
+	b := &pagesBar{window: w}
+	b.design = controls.NewTab(words.Say("page.design"), func() { w.turnPage(false) })
+	b.sheets = controls.NewTab(words.Say("page.sheets"), func() { w.turnPage(true) })
 	b.design.SetOn(true)
 	b.undo = controls.NewIconToggle(look.IconUndo, w.tips, words.Say("menu.undo"), w.undo)
 	b.redo = controls.NewIconToggle(look.IconRedo, w.tips, words.Say("menu.redo"), w.redo)
@@ -45,10 +48,19 @@ func (w *Window) turnSide(findings bool) {
 	}
 	w.pages.sides.SetOn(side)
 	w.frame.turn(findings)
+	if w.sheetsPage != nil {
+		w.sheetsPage.frame.turn(findings)
+	}
+}
+
+// turn marks the page on show.
+func (b *pagesBar) turn(sheets bool) {
+	b.design.SetOn(!sheets)
+	b.sheets.SetOn(sheets)
 }
 
 func (b *pagesBar) object() fyne.CanvasObject {
-	bar := controls.Across(4, controls.Gap(4, 1), b.design, controls.Gap(8, 1), b.sides, controls.Spring(), b.undo, b.redo, controls.Gap(8, 1), b.units, controls.Gap(8, 1))
+	bar := controls.Across(4, controls.Gap(4, 1), b.design, b.sheets, controls.Gap(8, 1), b.sides, controls.Spring(), b.undo, b.redo, controls.Gap(8, 1), b.units, controls.Gap(8, 1))
 	return controls.Fixed(0, controls.TabHeight, bar)
 }
 

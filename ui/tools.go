@@ -109,7 +109,7 @@ func (f *toolsForm) read(i int, was measure.Length) (measure.Length, error) {
 	if was > 0 && strings.TrimSpace(text) == f.style().Format(was) {
 		return was, nil
 	}
-	return project.ParseTool(text, f.window.session.System())
+	return project.ParseTool(text, f.tools[i], f.window.session.System())
 }
 
 func (f *toolsForm) refuse(i int, err error) {

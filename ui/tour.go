@@ -80,6 +80,7 @@ type tour struct {
 
 // takeTour begins the walk, or begins it anew.
 func (w *Window) takeTour() {
+	w.turnPage(false)
 	if w.busy() {
 		return
 	}

@@ -25,23 +25,26 @@ type Window struct {
 	over    *fyne.Container // over the panels, for the walk
 	tour    *tour           // nil but while one is taken
 
-	frame    *frame
-	pages    *pagesBar
-	format   *formatHead
-	column   *column
-	middle   *middle
-	findings *findings
-	cut      *cutList
-	status   *status
-	menu     *menu
-	keeping  keeping
-	sheets   []*sheet // open ones, the topmost last
-	waiting  bool     // a native dialog is open
-	apart    func(work func() (then func()))
-	textSize int          // in per cent
-	onWindow func(func()) // does something on the window's goroutine
-	pointed  string       // the row under the pointer
-	focused  string       // the row chosen last
+	frame      *frame
+	columns    *fyne.Container // the pages, one on show
+	design     fyne.CanvasObject
+	sheetsPage *sheetsPage // nil until it is turned to
+	pages      *pagesBar
+	format     *formatHead
+	column     *column
+	middle     *middle
+	findings   *findings
+	cut        *cutList
+	status     *status
+	menu       *menu
+	keeping    keeping
+	sheets     []*sheet // open ones, the topmost last
+	waiting    bool     // a native dialog is open
+	apart      func(work func() (then func()))
+	textSize   int          // in per cent
+	onWindow   func(func()) // does something on the window's goroutine
+	pointed    string       // the row under the pointer
+	focused    string       // the row chosen last
 }
 
 // The window at first: it fits a screen of 1280 × 720 with its bars.
@@ -129,10 +132,11 @@ func (w *Window) body() fyne.CanvasObject {
 		w.format.fit(left)
 		w.cut.fit(right)
 	}
-	columns := container.New(f, f.left, f.leftLine, f.middle, f.rightLine, f.right)
+	w.design = container.New(f, f.left, f.leftLine, f.middle, f.rightLine, f.right)
+	w.columns = container.NewStack(w.design)
 	top := controls.Down(0, w.pages.object(), controls.NewHairline())
 	foot := controls.Down(0, controls.NewHairline(), w.status.object())
-	return controls.Around(top, foot, nil, nil, columns)
+	return controls.Around(top, foot, nil, nil, w.columns)
 }
 
 // join connects the panels with each other: finding, parameter and part lead
@@ -140,7 +144,12 @@ func (w *Window) body() fyne.CanvasObject {
 func (w *Window) join() {
 	w.middle.rested = w.cut.show
 	w.cut.before = w.middle.fading.figures
-	w.middle.turned = func() { w.menu.show() }
+	w.middle.turned = func() {
+		w.menu.show()
+		if w.sheetsPage != nil {
+			w.sheetsPage.show()
+		}
+	}
 	w.column.why = w.whyParam
 	w.findings.choose = w.chooseFinding
 	w.findings.point = w.middle.point
@@ -170,6 +179,9 @@ func (w *Window) show() {
 	w.menu.show()
 	w.keeping.show()
 	w.tellAbout()
+	if w.sheetsPage != nil {
+		w.sheetsPage.show()
+	}
 	if w.tour != nil {
 		w.tour.follow()
 	}

@@ -56,7 +56,7 @@ func (b Book) divided(sheet stock.Sheet, cut stock.Yield) Division {
 	if cut.Lying {
 		folio = face{height: across, width: along}
 	}
-	step := pageStep(b.Resolved.CutIn)
+	step := PageStep(b.Resolved.CutIn)
 	d := Division{
 		Cut:    cut,
 		Height: (folio.height - page.TrimHead - page.TrimTail).RoundDown(step),
@@ -70,8 +70,8 @@ func (b Book) divided(sheet stock.Sheet, cut stock.Yield) Division {
 	return d
 }
 
-// pageStep is the step of the page's sizes in a system.
-func pageStep(system measure.System) Length {
+// PageStep is the step of the page's sizes in a system.
+func PageStep(system measure.System) Length {
 	p, _ := Lookup("page.height")
 	if system == measure.Imperial {
 		return measure.Inches(p.StepInch)

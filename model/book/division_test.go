@@ -115,7 +115,7 @@ func TestRoomToGrowIsAllTheRoom(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d := anyPaper(t)
 		page := &d.Design.Page
-		step := pageStep(d.Design.CutIn)
+		step := PageStep(d.Design.CutIn)
 		page.Width = step * Length(rapid.Int64Range(int64(measure.MM(60)/step)+1, int64(measure.MM(420)/step)).Draw(t, "width"))
 		page.Height = step * Length(rapid.Int64Range(int64(measure.MM(60)/step)+1, int64(measure.MM(450)/step)).Draw(t, "height"))
 		b := Compute(Resolve(d, shelf))

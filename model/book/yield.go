@@ -56,7 +56,7 @@ func (b Book) NearYield(key string, within Length) (size Length, folios int, ok 
 		return 0, 0, false
 	}
 	p, _ := Lookup(key)
-	now, step := p.InForce(b).Length, pageStep(b.Resolved.CutIn)
+	now, step := p.InForce(b).Length, PageStep(b.Resolved.CutIn)
 	least, _ := p.Lengths()
 	sheet, turned := b.Resolved.PaperSheet(), b.Resolved.Paper.Turned
 	for size := (now - 1).RoundDown(step); size >= max(now-within, least); size -= step {

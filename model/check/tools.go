@@ -5,6 +5,7 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/measure"
 )
 
 // Tools is what a studio can reach with; a size of 0 was never entered and
@@ -14,6 +15,9 @@ type Tools struct {
 	Throat     book.Length // of the sewing machine, needle to column
 	Press      Plate       // its platen
 	Mat        Plate       // that is cut on
+
+	Capacity    book.Length // stack that the cutter takes at once; no rule, but the cutting plans go by it
+	LeastOffcut book.Length // shorter side from which an offcut is worth keeping; likewise
 }
 
 // Plate is a flat tool's size; which side is which does not matter.
@@ -21,21 +25,30 @@ type Plate struct{ Width, Height book.Length }
 
 // Tool is one size of a studio's tools: its key in files and words.
 type Tool struct {
-	Key string
-	At  func(*Tools) *book.Length
+	Key   string
+	At    func(*Tools) *book.Length
+	Least book.Length // that can be meant
 }
 
 // ToolTable lists the sizes in the order in which they are asked for.
 func ToolTable() []Tool {
 	return []Tool{
-		{"longestCut", func(t *Tools) *book.Length { return &t.LongestCut }},
-		{"matWidth", func(t *Tools) *book.Length { return &t.Mat.Width }},
-		{"matHeight", func(t *Tools) *book.Length { return &t.Mat.Height }},
-		{"pressWidth", func(t *Tools) *book.Length { return &t.Press.Width }},
-		{"pressHeight", func(t *Tools) *book.Length { return &t.Press.Height }},
-		{"machineThroat", func(t *Tools) *book.Length { return &t.Throat }},
+		{"longestCut", func(t *Tools) *book.Length { return &t.LongestCut }, smallTool},
+		{"cutterCapacity", func(t *Tools) *book.Length { return &t.Capacity }, smallStack},
+		{"leastOffcut", func(t *Tools) *book.Length { return &t.LeastOffcut }, smallTool},
+		{"matWidth", func(t *Tools) *book.Length { return &t.Mat.Width }, smallTool},
+		{"matHeight", func(t *Tools) *book.Length { return &t.Mat.Height }, smallTool},
+		{"pressWidth", func(t *Tools) *book.Length { return &t.Press.Width }, smallTool},
+		{"pressHeight", func(t *Tools) *book.Length { return &t.Press.Height }, smallTool},
+		{"machineThroat", func(t *Tools) *book.Length { return &t.Throat }, smallTool},
 	}
 }
+
+// The least sizes that can be meant: of a tool, and of a stack of sheets.
+const (
+	smallTool  = 10 * measure.Millimetre
+	smallStack = measure.Millimetre / 5
+)
 
 func (p Plate) entered() bool { return p.Width > 0 && p.Height > 0 }
 

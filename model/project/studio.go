@@ -24,7 +24,6 @@ type Studio struct {
 const (
 	studioFormat  = "grainwise-studio"
 	studioVersion = 1
-	leastTool     = 10 * measure.Millimetre
 	mostTool      = 5000 * measure.Millimetre
 )
 
@@ -123,7 +122,7 @@ func (s source) tools(in field) (studio Studio, problem *Problem) {
 		}
 		size, err := measure.ParseFileForm(string(f.raw))
 		if err != nil {
-			return Studio{}, s.damaged(f.at, tool.Key, clipped(string(f.raw))+": "+wantedTool(measure.Metric))
+			return Studio{}, s.damaged(f.at, tool.Key, clipped(string(f.raw))+": "+wantedTool(tool, measure.Metric))
 		}
 		*tool.At(&studio.Tools) = size
 	}
@@ -142,27 +141,27 @@ func (s source) tools(in field) (studio Studio, problem *Problem) {
 
 // ParseTool reads a tool's size as a maker types it; an empty text is a tool
 // that there is not.
-func ParseTool(text string, shown measure.System) (measure.Length, error) {
+func ParseTool(text string, tool check.Tool, shown measure.System) (measure.Length, error) {
 	if strings.TrimSpace(text) == "" {
 		return 0, nil
 	}
 	size, err := measure.ParseLength(text, shown)
-	if err != nil || size < leastTool || size > mostTool {
-		return 0, errors.New(wantedTool(shown))
+	if err != nil || size < tool.Least || size > mostTool {
+		return 0, errors.New(wantedTool(tool, shown))
 	}
 	return size, nil
 }
 
-func wantedTool(shown measure.System) string {
+func wantedTool(tool check.Tool, shown measure.System) string {
 	style := measure.Style{System: shown, Decimals: 1}
-	return words.Say("studio.want.size", words.With{"low": style.Format(leastTool), "high": style.WithUnit(mostTool)})
+	return words.Say("studio.want.size", words.With{"low": style.Format(tool.Least), "high": style.WithUnit(mostTool)})
 }
 
 // check says which size is out of range, or is missing beside its other one.
 func (s Studio) check(shown measure.System) (key string, err error) {
 	for _, tool := range check.ToolTable() {
-		if size := *tool.At(&s.Tools); size != 0 && (size < leastTool || size > mostTool) {
-			return tool.Key, errors.New(wantedTool(shown))
+		if size := *tool.At(&s.Tools); size != 0 && (size < tool.Least || size > mostTool) {
+			return tool.Key, errors.New(wantedTool(tool, shown))
 		}
 	}
 	return s.Incomplete()

@@ -44,7 +44,7 @@ func TestAnyStudioComesBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var s Studio
 		for _, tool := range check.ToolTable() {
-			*tool.At(&s.Tools) = measure.Length(rapid.Int64Range(int64(leastTool), int64(mostTool)).Draw(t, tool.Key))
+			*tool.At(&s.Tools) = measure.Length(rapid.Int64Range(int64(tool.Least), int64(mostTool)).Draw(t, tool.Key))
 		}
 		again, problem := decodeStudio(s.encode(), "studio.json")
 		if problem != nil || again != s {
@@ -114,12 +114,12 @@ func TestANewerStudioStays(t *testing.T) {
 
 func TestParseTool(t *testing.T) {
 	for text, want := range map[string]measure.Length{"430": measure.MM(430), " 17 in": measure.Inches(17), "43 cm": measure.MM(430), "": 0, "  ": 0} {
-		if got, err := ParseTool(text, measure.Metric); err != nil || got != want {
+		if got, err := ParseTool(text, check.ToolTable()[0], measure.Metric); err != nil || got != want {
 			t.Errorf("%q: %v, %v", text, got, err)
 		}
 	}
 	for _, text := range []string{"wide", "-5", "9", "5001", "0"} {
-		if _, err := ParseTool(text, measure.Metric); err == nil || err.Error() != "expected 10 to 5000 mm" {
+		if _, err := ParseTool(text, check.ToolTable()[0], measure.Metric); err == nil || err.Error() != "expected 10 to 5000 mm" {
 			t.Errorf("%q: %v", text, err)
 		}
 	}

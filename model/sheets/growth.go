@@ -1,9 +1,6 @@
 package sheets
 
-import (
-	"grainwise/model/book"
-	"grainwise/model/measure"
-)
+import "grainwise/model/book"
 
 // Growth says which other page sizes the sheet of paper suggests.
 type Growth struct {
@@ -32,11 +29,7 @@ func Grow(b book.Book) Growth {
 
 // nextUp is the largest size of which a sheet gives more.
 func nextUp(b book.Book, key string, now int) Step {
-	p, _ := book.Lookup(key)
-	step := measure.MM(p.Step)
-	if b.Resolved.CutIn == measure.Imperial {
-		step = measure.Inches(p.StepInch)
-	}
+	step := book.PageStep(b.Resolved.CutIn)
 	best := Step{}
 	for _, s := range b.YieldSteps(key) {
 		if s.Folios > now && (best.Folios == 0 || s.Folios < best.Folios) {

@@ -3,6 +3,7 @@ package sheets
 import (
 	"strconv"
 
+	"grainwise/model/book"
 	"grainwise/model/cutting"
 	"grainwise/model/measure"
 	"grainwise/model/stock"
@@ -27,6 +28,12 @@ const DefaultLeastOffcut = 100 * measure.Millimetre
 
 func (o Offcut) sheet() stock.Sheet {
 	return stock.Sheet{Size: stock.Size{Length: o.Length, Width: o.Width}, Grain: o.Grain}
+}
+
+// Folios is how many folios of a page an offcut gives, its grain along their
+// height.
+func (o Offcut) Folios(page book.Page) int {
+	return o.sheet().Yield(page.Height+page.TrimHead+page.TrimTail, 2*(page.Width+page.TrimFore), false).Total
 }
 
 // offcuts names what is worth keeping of a plan.

@@ -125,6 +125,24 @@ func (c Cutting) New() int64 {
 	return sum
 }
 
+// Spare is how many pieces more than wanted the sheets to cut would give: of one
+// kind what a full sheet holds, of several what was cut and what offcuts hold.
+func (c Cutting) Spare() int64 {
+	if len(c.Pieces) == 1 && len(c.Parents) == 1 {
+		return c.New()*int64(c.Other.Right[0]) - int64(c.Pieces[0].Count)
+	}
+	spare := int64(0)
+	for k, n := range c.Plan.Made {
+		spare += n - int64(c.Pieces[k].Count)
+	}
+	for _, o := range c.Offcuts {
+		if c.anyFits(o.sheet(), false) {
+			spare += o.Times
+		}
+	}
+	return spare
+}
+
 // Plan plans one job. It stops with what it has when the context ends; report,
 // which may be nil, hears of every better plan. Errors are the context's, where
 // it ended before there was any plan.

@@ -47,6 +47,9 @@ func (l *LineItem) SetChange(change string) {
 // ChangeText says by how much the line differs; empty at rest.
 func (l *LineItem) ChangeText() string { return l.change }
 
+// NameText is the name on show.
+func (l *LineItem) NameText() string { return l.name }
+
 // SizeText is the size on show, as text.
 func (l *LineItem) SizeText() string { return l.size }
 

@@ -21,6 +21,9 @@ type Pane struct {
 	widget.BaseWidget
 	OnPick func(book.PartID) // a click on a part, "" on bare paper
 	OnOpen func(scene.Tag)   // a double click on a part
+	// OnPlace tells where the drawing was clicked, in px of a drawing so wide and
+	// high.
+	OnPlace func(x, y, width, height float64)
 	// OnHover tells the part under the pointer and where that is, "" for none:
 	// of another part, or further along the same one.
 	OnHover func(part book.PartID, at fyne.Position)
@@ -180,6 +183,10 @@ func (p *Pane) DragEnd() {}
 // paper. Counted here: a DoubleTappable holds every single tap back.
 func (p *Pane) Tapped(ev *fyne.PointEvent) {
 	tag := p.under(ev.Position)
+	if p.OnPlace != nil && p.shown.scene != nil {
+		x, y := p.shown.port.Inverse(float64(ev.Position.X), float64(ev.Position.Y))
+		p.OnPlace(x, y, p.shown.scene.Width/scene.Px, p.shown.scene.Height/scene.Px)
+	}
 	if p.second(ev.Position) {
 		p.open(tag)
 		return

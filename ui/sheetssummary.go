@@ -1,0 +1,265 @@
+package ui
+
+import (
+	"fmt"
+	"strconv"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"grainwise/assets/words"
+	"grainwise/model/check"
+	"grainwise/model/cutting"
+	"grainwise/model/measure"
+	"grainwise/model/sheets"
+	"grainwise/render/scene"
+	"grainwise/render/view"
+	"grainwise/ui/controls"
+)
+
+// sheetsSummary says what the chosen material's plan means: how many sheets and
+// why no fewer, the other turn, the cuts in the order of the bench, what is left
+// over.
+type sheetsSummary struct {
+	page   *sheetsPage
+	list   *fyne.Container
+	scroll *container.Scroll
+	stop   *controls.Button
+	more   *controls.Button
+	said   string // all that is on show: it is made anew only when that differs
+	job    sheets.Job
+}
+
+func newSheetsSummary(p *sheetsPage) *sheetsSummary {
+	s := &sheetsSummary{page: p, list: controls.Down(0)}
+	s.scroll = container.NewVScroll(s.list)
+	s.stop = controls.NewButton(controls.Framed, words.Say("sheets.stop"), p.plans.stop)
+	s.more = controls.NewButton(controls.Framed, words.Say("sheets.more"), func() { p.plans.resume(s.job) })
+	return s
+}
+
+// show brings the summary up to date.
+func (s *sheetsSummary) show(j sheets.Job, m *planned) {
+	s.job = j
+	objects := s.objects(j, m)
+	said := fmt.Sprintf("%v %v %v %v", m.state, m.best, m.cutting != nil, texts(objects))
+	if said == s.said {
+		return
+	}
+	s.said = said
+	s.list.Objects = objects
+	s.list.Refresh()
+	s.scroll.Refresh()
+}
+
+// texts is what labels and lines say.
+func texts(objects []fyne.CanvasObject) []string {
+	var all []string
+	for _, o := range objects {
+		switch o := o.(type) {
+		case *controls.Label:
+			all = append(all, o.Text())
+		case *controls.Paragraph:
+			all = append(all, o.Text())
+		case *controls.LineItem:
+			all = append(all, o.NameText(), o.SizeText())
+		case *fyne.Container:
+			all = append(all, texts(o.Objects)...)
+		}
+	}
+	return all
+}
+
+func (s *sheetsSummary) objects(j sheets.Job, m *planned) []fyne.CanvasObject {
+	list := []fyne.CanvasObject{s.head(j.Material.Name)}
+	list = append(list, s.warnings(m)...)
+	switch {
+	case m.cutting == nil:
+		return append(list, s.waiting(m)...)
+	case m.cutting.Trouble != nil:
+		return append(list, s.trouble(*m.cutting)...)
+	}
+	c := *m.cutting
+	list = append(list, s.result(c)...)
+	list = append(list, s.head(words.Say("sheets.cuts")))
+	for i, step := range c.Steps {
+		list = append(list, s.step(i, step))
+	}
+	list = append(list, paragraph(s.work(c)))
+	return append(list, s.offcuts(c)...)
+}
+
+func (s *sheetsSummary) head(text string) fyne.CanvasObject {
+	return controls.Inset(10, 4, 10, 10, controls.NewLabel(controls.HeadLabel, text))
+}
+
+func paragraph(text string) fyne.CanvasObject {
+	return controls.Inset(2, 4, 10, 10, controls.NewParagraph(text))
+}
+
+// waiting says how far a plan has come that is not there yet.
+func (s *sheetsSummary) waiting(m *planned) []fyne.CanvasObject {
+	switch {
+	case m.state == planStopped:
+		return []fyne.CanvasObject{paragraph(words.Say("sheets.stopped")), s.button(s.more)}
+	case m.state == planSearching && m.best.Cost > 0:
+		text := words.Say("sheets.searching", words.With{"found": m.best.Cost, "least": m.best.LowerBound})
+		return []fyne.CanvasObject{paragraph(text), s.button(s.stop)}
+	case m.state == planSearching:
+		return []fyne.CanvasObject{paragraph(words.Say("sheets.begun")), s.button(s.stop)}
+	}
+	return []fyne.CanvasObject{paragraph(words.Say("sheets.waiting"))}
+}
+
+func (s *sheetsSummary) button(b *controls.Button) fyne.CanvasObject {
+	return controls.Inset(4, 6, 10, 10, controls.Across(0, b, controls.Spring()))
+}
+
+// trouble says why there is no plan, and leads to what would mend it.
+func (s *sheetsSummary) trouble(c sheets.Cutting) []fyne.CanvasObject {
+	w := s.page.window
+	list := []fyne.CanvasObject{paragraph(view.TroubleText(c, w.session.System()))}
+	key := "paper"
+	if t := c.Trouble; t.Piece >= 0 && t.Piece < len(c.Pieces) {
+		if k := first(scene.Tag{Part: string(c.Pieces[t.Piece].Part)}); k != "" {
+			key = k
+		}
+	}
+	mend := controls.NewButton(controls.Framed, words.Say("sheets.mend"), func() {
+		w.turnPage(false)
+		w.chooseRow(key)
+		w.column.reveal(key)
+	})
+	return append(list, s.button(mend))
+}
+
+// result is how much is cut, why no less, and what the other turn would give.
+func (s *sheetsSummary) result(c sheets.Cutting) []fyne.CanvasObject {
+	in := s.page.input(nil)
+	list := []fyne.CanvasObject{
+		paragraph(words.Say("sheets.result", words.With{"needed": in.Needed(c), "percent": fmt.Sprintf("%.0f", 100*c.Used)})),
+		paragraph(s.proof(c)),
+	}
+	if !c.Plan.Proved() {
+		list = append(list, s.button(s.more))
+	}
+	if turn := in.OtherTurn(c); turn != "" {
+		list = append(list, paragraph(words.Say("sheets.turn", words.With{"turn": turn})))
+	}
+	return list
+}
+
+// mostWeighed is how many kinds of piece a proof is spelled out for.
+const mostWeighed = 3
+
+// proof says why no plan can do with less.
+func (s *sheetsSummary) proof(c sheets.Cutting) string {
+	cert := c.Plan.Certificate
+	weighed, sum := "", int64(0)
+	kinds := 0
+	for k, w := range cert.Weights {
+		if w > 0 {
+			kinds++
+			weighed += words.Say("sheets.proof.weight", words.With{"piece": words.Say("part." + c.Pieces[k].Word), "weight": w})
+			sum += w * int64(c.Pieces[k].Count)
+		}
+	}
+	switch {
+	case c.Plan.Proof == cutting.BySearch:
+		return words.Say("sheets.proof.search")
+	case !c.Plan.Proved():
+		return words.Say("sheets.proof.open", words.With{"gap": c.Plan.Cost - c.Plan.LowerBound, "least": c.Plan.LowerBound})
+	case c.Roll():
+		return words.Say("sheets.proof.roll")
+	case len(cert.Best) == 1 && kinds <= mostWeighed:
+		return words.Say("sheets.proof.certificate", words.With{"weights": weighed, "best": cert.Best[0], "sum": sum})
+	}
+	return words.Say("sheets.proof.weights")
+}
+
+// step is one setting of the stop.
+func (s *sheetsSummary) step(i int, step cutting.Step) fyne.CanvasObject {
+	line := controls.NewLineItem()
+	key := "sheets.step." + string(step.Cut)
+	if step.Waste {
+		key += ".waste"
+	}
+	name := words.Say(key, words.With{"layout": sheets.LayoutName(step.Layout), "cuts": step.Cuts, "strokes": step.Strokes})
+	style := measure.Style{System: s.page.window.session.System(), Decimals: 1, Denominator: 32}
+	line.Set(strconv.Itoa(i+1), name, style.Format(sheets.Length(step.Stop)), false)
+	return line
+}
+
+func (s *sheetsSummary) work(c sheets.Cutting) string {
+	style := measure.Style{System: measure.Metric}
+	return words.Say("sheets.work", words.With{
+		"settings": c.Work.Settings, "cuts": c.Work.Cuts, "strokes": c.Work.Strokes,
+		"metres": fmt.Sprintf("%.1f", sheets.Length(c.Work.Length).MM()/1000), "unit": style.System.Label(),
+	})
+}
+
+// warnings are what this page stops or checks: a thickness that is only
+// estimated for a batch, and no sheet to spare.
+func (s *sheetsSummary) warnings(m *planned) []fyne.CanvasObject {
+	b := s.page.window.session.Book()
+	if b.Resolved.Copies < batchFrom {
+		return nil
+	}
+	var list []fyne.CanvasObject
+	if s.page.window.standing("measure-first") {
+		list = append(list, levelled(check.Stop, words.Say("sheets.measureFirst", words.With{"copies": b.Resolved.Copies})))
+	}
+	if m.cutting != nil && m.cutting.Trouble == nil && !m.cutting.Roll() && m.cutting.Spare() == 0 {
+		list = append(list, levelled(check.Check, words.Say("sheets.spareNone")))
+	}
+	return list
+}
+
+// batchFrom is how many books are a batch to the checks of one.
+const batchFrom = 5
+
+// levelled is a line with the word of its level before it.
+func levelled(level check.Level, text string) fyne.CanvasObject {
+	return paragraph(words.Say("level."+string(level)) + ": " + text)
+}
+
+// offcuts are what is left over and worth keeping.
+func (s *sheetsSummary) offcuts(c sheets.Cutting) []fyne.CanvasObject {
+	list := []fyne.CanvasObject{s.head(words.Say("sheets.offcuts"))}
+	if len(c.Offcuts) == 0 {
+		return append(list, paragraph(words.Say("sheets.offcuts.none")))
+	}
+	style := measure.Style{System: s.page.window.session.System(), Decimals: 1, Denominator: 32}
+	for _, o := range c.Offcuts {
+		line := controls.NewLineItem()
+		line.Set(strconv.FormatInt(o.Times, 10), words.Say("sheets.offcut", words.With{"name": o.Name, "grain": words.Say("sheets.offcut.grain." + string(o.Grain))}),
+			style.Format(o.Width)+" × "+style.Format(o.Length), false)
+		list = append(list, line)
+		if fits := s.page.window.formatsOf(o); fits != "" {
+			list = append(list, paragraph(fits))
+		}
+	}
+	return list
+}
+
+// firstToFocus is the first thing in the summary that takes the keyboard.
+func (s *sheetsSummary) firstToFocus() fyne.Focusable {
+	if found := focusable(s.list.Objects); found != nil {
+		return found
+	}
+	return s.more
+}
+
+func focusable(objects []fyne.CanvasObject) fyne.Focusable {
+	for _, o := range objects {
+		switch o := o.(type) {
+		case fyne.Focusable:
+			return o
+		case *fyne.Container:
+			if found := focusable(o.Objects); found != nil {
+				return found
+			}
+		}
+	}
+	return nil
+}
