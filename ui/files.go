@@ -43,6 +43,10 @@ func (w *Window) Quit() {
 
 func (w *Window) quit() {
 	w.middle.pane.Stop()
+	if w.sheetsPage != nil {
+		w.sheetsPage.plans.halt()
+		w.sheetsPage.pane.Stop()
+	}
 	w.keeping.end()
 	w.noteForNextTime()
 	w.win.SetCloseIntercept(nil)

@@ -48,10 +48,12 @@ const (
 	mostPlanned  = 200 // plans that are remembered
 )
 
-func newPlanning(onWindow func(func()), changed func()) *planning {
-	return &planning{
-		begin: func(work func()) { go work() }, onWindow: onWindow, changed: changed, made: map[string]*planned{},
+// newPlanning plans with a window's way to work apart from its goroutine.
+func newPlanning(apart func(work func() (then func())), onWindow func(func()), changed func()) *planning {
+	begin := func(work func()) {
+		apart(func() func() { work(); return func() {} })
 	}
+	return &planning{begin: begin, onWindow: onWindow, changed: changed, made: map[string]*planned{}}
 }
 
 // of is how far a job's plan has come.

@@ -43,7 +43,7 @@ type sheetsPage struct {
 
 func newSheetsPage(w *Window) *sheetsPage {
 	p := &sheetsPage{window: w, views: view.OfSheets(), rows: controls.Down(0)}
-	p.plans = newPlanning(w.onWindow, p.show)
+	p.plans = newPlanning(w.apart, w.onWindow, p.show)
 	copies, _ := book.Lookup("copies")
 	p.copies = newParameter(copies, w.session, w.tips)
 	p.growth = newGrowthList(w)

@@ -21,7 +21,6 @@ func openSheets(t *testing.T, set ...string) *Window {
 	}
 	w.sheetsPage = newSheetsPage(w)
 	w.sheetsPage.pane.Stop()
-	w.sheetsPage.plans.begin = func(work func()) { work() }
 	w.sheetsPage.plans.onWindow = func(do func()) { do() }
 	w.sheetsPage.object.Hide()
 	w.columns.Add(w.sheetsPage.object)
@@ -114,7 +113,7 @@ func TestMapTakesASize(t *testing.T) {
 // Stop leaves what is not planned unplanned, and says so; search on plans it.
 func TestPlanningStopsAndGoesOn(t *testing.T) {
 	var waiting []func()
-	p := newPlanning(func(do func()) { do() }, func() {})
+	p := newPlanning(nil, func(do func()) { do() }, func() {})
 	p.begin = func(work func()) { waiting = append(waiting, work) }
 	w := openDemo(t)
 	jobs := sheets.Jobs(w.session.Book(), 3)
@@ -141,7 +140,7 @@ func TestPlanningStopsAndGoesOn(t *testing.T) {
 // What is planned is not planned again, and a newer wish drops the older one.
 func TestPlanningKeepsWhatItHas(t *testing.T) {
 	begun := 0
-	p := newPlanning(func(do func()) { do() }, func() {})
+	p := newPlanning(nil, func(do func()) { do() }, func() {})
 	p.begin = func(work func()) { begun++; work() }
 	w := openDemo(t)
 	jobs := sheets.Jobs(w.session.Book(), 3)
