@@ -134,20 +134,21 @@ func (j Job) kindsWanted() []int {
 // stockTrouble says that the stock cannot give what is wanted: some kind fits
 // only sheets that run out, or the weight of all is too great by the certificate.
 func (f *finish) stockTrouble(j Job) *Trouble {
-	if f.missing >= 0 {
-		return &Trouble{Fault: StockSmall, Piece: j.kindsWanted()[f.missing], Sheet: -1, Have: f.inStock()}
-	}
-	if slices.Contains(f.stock, Unlimited) {
-		return nil
-	}
-	free := slices.Repeat([]int64{Unlimited}, len(f.stock))
-	ones := slices.Repeat([]int64{1}, len(f.stock))
-	need, _ := bound(f.wants, f.bounded.Weights, f.bounded.Best, ones, free, 1)
 	have := f.inStock()
-	if _, enough := bound(f.wants, f.bounded.Weights, f.bounded.Best, f.costs, f.stock, 1); enough && need <= have {
-		return nil
+	if !slices.Contains(f.stock, Unlimited) {
+		free := slices.Repeat([]int64{Unlimited}, len(f.stock))
+		ones := slices.Repeat([]int64{1}, len(f.stock))
+		if need, _ := bound(f.wants, f.bounded.Weights, f.bounded.Best, ones, free, 1); need > have {
+			return &Trouble{Fault: StockSmall, Piece: -1, Sheet: -1, Need: need, Have: have}
+		}
+		if _, enough := bound(f.wants, f.bounded.Weights, f.bounded.Best, f.costs, f.stock, 1); !enough {
+			return &Trouble{Fault: StockSmall, Piece: -1, Sheet: -1, Have: have}
+		}
 	}
-	return &Trouble{Fault: StockSmall, Piece: -1, Sheet: -1, Need: max(need, have+1), Have: have}
+	if f.missing >= 0 {
+		return &Trouble{Fault: StockSmall, Piece: j.kindsWanted()[f.missing], Sheet: -1, Have: have}
+	}
+	return nil
 }
 
 // inStock is how many sheets there are of the limited sizes.
