@@ -85,7 +85,7 @@ func (p *sheetsPage) jobs() []sheets.Job {
 // bench is the studio's.
 func (p *sheetsPage) bench() sheets.Bench {
 	studio := p.window.session.Studio()
-	return sheets.Bench{Capacity: studio.Tools.Capacity, LeastOffcut: studio.Tools.LeastOffcut}
+	return sheets.Bench{Capacity: studio.Tools.Capacity, LeastOffcut: studio.Tools.LeastOffcut, Kept: studio.Offcuts}
 }
 
 // show brings the page up to date, if it is the one on show.

@@ -8,7 +8,9 @@ import (
 	"fyne.io/fyne/v2"
 
 	"grainwise/model/measure"
+	"grainwise/model/project"
 	"grainwise/model/sheets"
+	"grainwise/ui/controls"
 )
 
 // openSheets is the demo's window with the Sheets page on show, everything
@@ -188,5 +190,47 @@ func TestSheetsPageInANarrowWindow(t *testing.T) {
 		if line.Visible() && line.Size().Width > 361 {
 			t.Errorf("a line is %v wide", line.Size().Width)
 		}
+	}
+}
+
+// An offcut that is kept is used before new sheets; pressed again it is gone.
+// Source: the demo's story, the white strip of 154 × 694; its folio is 300 × 210,
+// so that 42 sheets stay 42, and a strip of pocket folios would serve.
+func TestOffcutsAreKept(t *testing.T) {
+	w := openSheets(t, "copies", "14")
+	folder := t.TempDir()
+	w.ports.Studio = project.StudioIn(folder)
+	press := func(want string) {
+		t.Helper()
+		for _, o := range w.sheetsPage.summary.list.Objects {
+			if line, is := o.(*controls.LineItem); is && strings.HasPrefix(line.NameText(), want) {
+				line.OnTapped()
+				return
+			}
+		}
+		t.Fatalf("no line %q:\n%s", want, w.said())
+	}
+	press("A1,")
+	if kept := w.session.Studio().Offcuts; len(kept) != 1 || kept[0].Times != 42 || kept[0].Length != measure.MM(154) || kept[0].Width != measure.MM(694) {
+		t.Fatalf("kept %+v", kept)
+	}
+	if again, err := project.StudioIn(folder).Read(); err != nil || len(again.Offcuts) != 1 {
+		t.Errorf("the file holds %+v, %v", again.Offcuts, err)
+	}
+	// A landscape page 70 mm high: its folios are cut from the strips first.
+	w.set(t, map[string]string{"page.height": "70 mm", "page.width": "150 mm"})
+	m := w.sheetsPage.plans.of(w.sheetsPage.jobs()[0])
+	fromStrips := int64(0)
+	for _, l := range m.cutting.Plan.Layouts {
+		if m.cutting.Parents[l.Sheet].Offcut != "" {
+			fromStrips += l.Times
+		}
+	}
+	if fromStrips != 42 {
+		t.Errorf("%d strips are used", fromStrips)
+	}
+	press("No. 1,")
+	if kept := w.session.Studio().Offcuts; len(kept) != 0 {
+		t.Errorf("still kept: %+v", kept)
 	}
 }

@@ -11,6 +11,7 @@ import (
 	"grainwise/model/check"
 	"grainwise/model/cutting"
 	"grainwise/model/measure"
+	"grainwise/model/project"
 	"grainwise/model/sheets"
 	"grainwise/render/scene"
 	"grainwise/render/view"
@@ -223,23 +224,55 @@ func levelled(level check.Level, text string) fyne.CanvasObject {
 	return paragraph(words.Say("level."+string(level)) + ": " + text)
 }
 
-// offcuts are what is left over and worth keeping.
+// offcuts are what is left over and worth keeping, and what is in stock.
 func (s *sheetsSummary) offcuts(c sheets.Cutting) []fyne.CanvasObject {
 	list := []fyne.CanvasObject{s.head(words.Say("sheets.offcuts"))}
 	if len(c.Offcuts) == 0 {
-		return append(list, paragraph(words.Say("sheets.offcuts.none")))
+		list = append(list, paragraph(words.Say("sheets.offcuts.none")))
+	} else {
+		list = append(list, paragraph(words.Say("sheets.offcuts.keep")))
 	}
-	style := measure.Style{System: s.page.window.session.System(), Decimals: 1, Denominator: 32}
 	for _, o := range c.Offcuts {
-		line := controls.NewLineItem()
-		line.Set(strconv.FormatInt(o.Times, 10), words.Say("sheets.offcut", words.With{"name": o.Name, "grain": words.Say("sheets.offcut.grain." + string(o.Grain))}),
-			style.Format(o.Width)+" × "+style.Format(o.Length), false)
-		list = append(list, line)
+		list = append(list, s.offcut(o, o.Name, func(p project.Studio) project.Studio { return p.Keep(o) }))
 		if fits := s.page.window.formatsOf(o); fits != "" {
 			list = append(list, paragraph(fits))
 		}
 	}
+	return append(list, s.kept(c)...)
+}
+
+// kept are the offcuts of this material in stock; a click takes one out.
+func (s *sheetsSummary) kept(c sheets.Cutting) []fyne.CanvasObject {
+	var list []fyne.CanvasObject
+	for _, o := range s.page.window.session.Studio().Offcuts {
+		if o.Material != c.Material.Name {
+			continue
+		}
+		if list == nil {
+			list = []fyne.CanvasObject{s.head(words.Say("sheets.kept")), paragraph(words.Say("sheets.kept.text"))}
+		}
+		name := words.Say("sheets.kept.name", words.With{"name": o.Name})
+		list = append(list, s.offcut(o, name, func(p project.Studio) project.Studio { return p.Drop(o.Name) }))
+	}
 	return list
+}
+
+// offcut is a line that changes the studio's stock when it is pressed.
+func (s *sheetsSummary) offcut(o sheets.Offcut, name string, change func(project.Studio) project.Studio) fyne.CanvasObject {
+	w := s.page.window
+	style := measure.Style{System: w.session.System(), Decimals: 1, Denominator: 32}
+	line := controls.NewLineItem()
+	line.Set(strconv.FormatInt(o.Times, 10), words.Say("sheets.offcut", words.With{"name": name, "grain": words.Say("sheets.offcut.grain." + string(o.Grain))}),
+		style.Format(o.Width)+" × "+style.Format(o.Length), false)
+	line.OnTapped = func() {
+		studio := change(w.session.Studio())
+		if err := w.ports.Studio.Write(studio); err != nil {
+			w.complain(err)
+			return
+		}
+		w.session.SetStudio(studio)
+	}
+	return line
 }
 
 // firstToFocus is the first thing in the summary that takes the keyboard.

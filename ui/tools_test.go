@@ -99,7 +99,7 @@ func TestWrongTools(t *testing.T) {
 		}
 		entries[c.key].SetText("")
 	}
-	if w.session.Studio() != (project.Studio{}) {
+	if !w.session.Studio().Equal(project.Studio{}) {
 		t.Errorf("something was taken: %+v", w.session.Studio())
 	}
 	entries := toolEntries(t, w)
@@ -115,7 +115,7 @@ func TestADamagedStudioIsSaid(t *testing.T) {
 		t.Fatal(err)
 	}
 	w := withTools(t, folder)
-	if len(w.sheets) != 1 || w.session.Studio() != (project.Studio{}) {
+	if len(w.sheets) != 1 || !w.session.Studio().Equal(project.Studio{}) {
 		t.Errorf("%d sheets, %+v", len(w.sheets), w.session.Studio())
 	}
 	if _, err := os.Stat(filepath.Join(folder, "studio.damaged-1.json")); err != nil {

@@ -12,12 +12,14 @@ import (
 	"grainwise/assets/words"
 	"grainwise/model/check"
 	"grainwise/model/measure"
+	"grainwise/model/sheets"
 )
 
 // Studio is what holds for every book of one maker: it is no part of a project.
 // Where it is the zero Studio, nothing was entered.
 type Studio struct {
-	Tools check.Tools
+	Tools   check.Tools
+	Offcuts []sheets.Offcut // in stock, used before new sheets
 }
 
 // The name and version of a studio's file, and what a tool's size may be.
@@ -88,7 +90,11 @@ func (s Studio) encode() []byte {
 	}
 	var b bytes.Buffer
 	fmt.Fprintf(&b, "{\n  \"format\": %s,\n  \"version\": %d,\n", jsonText(studioFormat), studioVersion)
-	fmt.Fprintf(&b, "  \"tools\": %s\n}\n", block("{}", lines))
+	fmt.Fprintf(&b, "  \"tools\": %s", block("{}", lines))
+	if kept := s.offcutLines(); len(kept) > 0 {
+		fmt.Fprintf(&b, ",\n  \"offcuts\": %s", block("[]", kept))
+	}
+	b.WriteString("\n}\n")
 	return b.Bytes()
 }
 
@@ -99,13 +105,23 @@ func decodeStudio(data []byte, file string) (Studio, *Problem) {
 		problem = s.identify(entries, studioFormat, studioVersion)
 	}
 	if problem == nil {
-		problem = s.known(entries, "format", "version", "tools")
+		problem = s.known(entries, "format", "version", "tools", "offcuts")
 	}
-	tools, there := entries.find("tools")
-	if problem != nil || !there {
+	if problem != nil {
 		return Studio{}, problem
 	}
-	return s.tools(tools)
+	studio := Studio{}
+	if tools, there := entries.find("tools"); there {
+		if studio, problem = s.tools(tools); problem != nil {
+			return Studio{}, problem
+		}
+	}
+	if kept, there := entries.find("offcuts"); there {
+		if studio.Offcuts, problem = s.offcuts(kept); problem != nil {
+			return Studio{}, problem
+		}
+	}
+	return studio, nil
 }
 
 func (s source) tools(in field) (studio Studio, problem *Problem) {

@@ -10,27 +10,34 @@ import (
 
 	"grainwise/model/check"
 	"grainwise/model/measure"
+	"grainwise/model/sheets"
+	"grainwise/model/stock"
 )
 
 func someTools() Studio {
-	return Studio{check.Tools{
+	return Studio{Tools: check.Tools{
 		LongestCut: measure.MM(430), Throat: measure.Inches(6.5),
 		Press: check.Plate{Width: measure.MM(300), Height: measure.MM(400)},
 		Mat:   check.Plate{Width: measure.MM(450), Height: measure.MM(600)},
-	}}
+	}}.Keep(strip())
+}
+
+// strip is the demo's white offcut, 154 × 694 usable, grain across it.
+func strip() sheets.Offcut {
+	return sheets.Offcut{Material: "Ebbwhite Drawing 170", Length: measure.MM(154), Width: measure.MM(694), Grain: stock.Long, Times: 42}
 }
 
 func TestTheStudioIsKept(t *testing.T) {
 	folder := filepath.Join(t.TempDir(), "own", "grainwise")
 	file := StudioIn(folder)
-	if s, err := file.Read(); err != nil || s != (Studio{}) {
+	if s, err := file.Read(); err != nil || !s.Equal(Studio{}) {
 		t.Errorf("before the first save: %v, %v", s, err)
 	}
-	for _, s := range []Studio{someTools(), {}, {check.Tools{Throat: measure.MM(160)}}} {
+	for _, s := range []Studio{someTools(), {}, {Tools: check.Tools{Throat: measure.MM(160)}}} {
 		if err := file.Write(s); err != nil {
 			t.Fatal(err)
 		}
-		if got, err := StudioIn(folder).Read(); err != nil || got != s {
+		if got, err := StudioIn(folder).Read(); err != nil || !got.Equal(s) {
 			t.Errorf("came back as %+v: %v", got, err)
 		}
 	}
@@ -46,8 +53,17 @@ func TestAnyStudioComesBack(t *testing.T) {
 		for _, tool := range check.ToolTable() {
 			*tool.At(&s.Tools) = measure.Length(rapid.Int64Range(int64(tool.Least), int64(mostTool)).Draw(t, tool.Key))
 		}
+		for range rapid.IntRange(0, 4).Draw(t, "offcuts") {
+			size := func(what string) measure.Length {
+				return measure.Length(rapid.Int64Range(int64(measure.Millimetre), int64(mostTool)).Draw(t, what))
+			}
+			s = s.Keep(sheets.Offcut{
+				Material: rapid.StringMatching(`[A-Za-z"\\\\ ]{1,20}[a-z]`).Draw(t, "material"), Length: size("length"), Width: size("width"),
+				Grain: rapid.SampledFrom(stock.Grains()).Draw(t, "grain"), Times: rapid.Int64Range(1, mostOfOneKind).Draw(t, "count"),
+			})
+		}
 		again, problem := decodeStudio(s.encode(), "studio.json")
-		if problem != nil || again != s {
+		if problem != nil || !again.Equal(s) {
 			t.Fatalf("%+v: %v", again, problem)
 		}
 	})
@@ -82,7 +98,7 @@ func TestADamagedStudioIsSetAside(t *testing.T) {
 			t.Errorf("%s: opened: %v", c.to, err)
 		}
 		s, err := StudioIn(folder).Read()
-		if err == nil || s != (Studio{}) || !strings.Contains(err.Error(), c.says) || !strings.Contains(err.Error(), "studio.damaged-1.json") || strings.Contains(err.Error(), "\n") {
+		if err == nil || !s.Equal(Studio{}) || !strings.Contains(err.Error(), c.says) || !strings.Contains(err.Error(), "studio.damaged-1.json") || strings.Contains(err.Error(), "\n") {
 			t.Errorf("%s: %v", c.to, err)
 		}
 		if err := StudioIn(folder).Write(someTools()); err != nil {

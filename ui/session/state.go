@@ -34,7 +34,7 @@ func (s *Session) Studio() project.Studio { return s.studio }
 // SetStudio says where the book is made: the findings follow, and nothing to
 // undo.
 func (s *Session) SetStudio(studio project.Studio) {
-	if s.studio != studio {
+	if !s.studio.Equal(studio) {
 		s.studio = studio
 		s.derive()
 		s.tell()
