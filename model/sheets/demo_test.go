@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"grainwise/model/book"
+	"grainwise/model/cutting"
 	"grainwise/model/measure"
 	"grainwise/model/stock"
 )
@@ -66,5 +67,13 @@ func TestDemoLinerAndCloth(t *testing.T) {
 	c := cutFor(t, b, 10, book.PartCovering)
 	if c.Plan.Sheets != 5 || c.Other.Right[0] != 2 || c.Length != 5*252*measure.Millimetre || !c.Plan.Proved() {
 		t.Errorf("cloth: %d rows of %d, %v, proof %q", c.Plan.Sheets, c.Other.Right[0], c.Length, c.Plan.Proof)
+	}
+}
+
+// A roll is first cut across into its rows: five of 252 mm.
+func TestRowsAreCutFirst(t *testing.T) {
+	c := cutFor(t, demo("Ebbwhite Drawing 170"), 10, book.PartCovering)
+	if first := c.Steps[0]; first.Cut != cutting.Horizontal || first.Stop != int64(252*measure.Millimetre) || first.Strokes != 5 {
+		t.Errorf("%+v", first)
 	}
 }

@@ -55,3 +55,19 @@ func (j Job) otherOfRoll(ctx context.Context) Other {
 	}
 	return o
 }
+
+// rowSteps are the cuts across the roll that set its rows free.
+func (c Cutting) rowSteps() []cutting.Step {
+	if !c.Roll() {
+		return nil
+	}
+	var steps []cutting.Step
+	for i, l := range c.Plan.Layouts {
+		width, height := l.Root.Width, l.Root.Height
+		steps = append(steps, cutting.Step{
+			Layout: i, Cut: cutting.Horizontal, Stop: height, Cuts: 1, Length: width, Strokes: l.Times,
+			Lines: []cutting.Line{{X1: 0, Y1: height, X2: width, Y2: height}},
+		})
+	}
+	return steps
+}

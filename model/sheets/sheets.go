@@ -168,7 +168,7 @@ func (j Job) Plan(ctx context.Context, bench Bench, report func(cutting.Progress
 
 // complete derives what follows from the plan.
 func (c *Cutting) complete(bench Bench) {
-	c.Steps = c.Plan.Steps(bench.stack(c.Material.Thickness))
+	c.Steps = append(c.rowSteps(), c.Plan.Steps(bench.stack(c.Material.Thickness))...)
 	c.Work = c.Plan.Work(c.Steps)
 	c.Offcuts = c.offcuts(bench)
 	c.Used = c.used()

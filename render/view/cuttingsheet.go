@@ -60,7 +60,7 @@ func headingType(line int) draft.Type {
 // Needed is how much of a material a plan takes: sheets, or a length of roll.
 func (in Input) Needed(c sheets.Cutting) string {
 	if c.Roll() {
-		return words.Say("cutting.length", words.With{"length": draft.Sizes(in.System).WithUnit(c.Length), "rows": c.Plan.Sheets})
+		return words.Say("cutting.length", words.With{"length": draft.Sizes(in.System).WithUnit(c.Length), "rows": counted("cutting.rows", int(c.Plan.Sheets))})
 	}
 	return counted("cutting.sheets", int(c.New()))
 }
