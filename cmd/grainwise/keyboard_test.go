@@ -3,6 +3,7 @@
 package main
 
 import (
+	"image"
 	"path/filepath"
 	"testing"
 
@@ -74,4 +75,31 @@ func (p *program) keys(keys ...string) {
 func (p *program) typed(text string) {
 	p.t.Helper()
 	p.do("type", "--delay", "20", text)
+}
+
+// The Sheets page in the real window: turned to by its key, planned in the
+// background, ten copies more by the slider's keys, back again.
+func TestTheSheetsPageByKeyboard(t *testing.T) {
+	p := launch(t, build(t, "grainwise"), t.TempDir())
+	p.resize(1280, 720)
+	design := p.picture()
+	p.key("ctrl+Next")
+	p.await("the Sheets page", func() bool { return !alike(design, p.picture(), drawing) })
+	p.rest()
+	p.shot("sheets-1280.png")
+	planned := p.picture()
+	for name, area := range map[string]image.Rectangle{
+		"materials": image.Rect(0, 130, 350, 280), "layout": image.Rect(380, 110, 1000, 680), "summary": image.Rect(1020, 70, 1270, 400),
+	} {
+		if n := colours(planned, area); n < 20 {
+			t.Errorf("%s: %d colours", name, n)
+		}
+	}
+	p.keys("F6", "F6", "Prior") // the pages, the copies
+	p.await("another plan", func() bool { return !alike(planned, p.picture(), image.Rect(1020, 70, 1270, 400)) })
+	p.key("ctrl+Prior")
+	p.await("the Design page", func() bool { return alike(design, p.picture(), image.Rect(10, 70, 350, 110)) })
+	p.keys("ctrl+z")
+	p.key("ctrl+q")
+	p.quits()
 }
