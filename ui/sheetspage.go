@@ -26,11 +26,11 @@ type sheetsPage struct {
 	frame  *frame
 	object fyne.CanvasObject
 
-	copies *parameter
-	growth *growthList
-	lines  []*controls.LineItem
-	rows   *fyne.Container
-	chosen int // index of the material
+	sliders []*parameter // copies, and the page's sizes
+	growth  *growthList
+	lines   []*controls.LineItem
+	rows    *fyne.Container
+	chosen  int // index of the material
 
 	tabs  *controls.Segment
 	pane  *preview.Pane
@@ -44,8 +44,9 @@ type sheetsPage struct {
 func newSheetsPage(w *Window) *sheetsPage {
 	p := &sheetsPage{window: w, views: view.OfSheets(), rows: controls.Down(0)}
 	p.plans = newPlanning(w.apart, w.onWindow, p.show)
-	copies, _ := book.Lookup("copies")
-	p.copies = newParameter(copies, w.session, w.tips)
+	for _, key := range []string{"copies", "page.height", "page.width"} {
+		p.sliders = append(p.sliders, p.slider(key))
+	}
 	p.growth = newGrowthList(w)
 	p.pane = preview.NewPane()
 	p.pane.OnPick = p.pick
@@ -69,11 +70,34 @@ func (p *sheetsPage) build() {
 	bar := controls.Across(4, p.tabs, controls.Spring(), minus, plus, controls.Gap(4, 1), fit)
 	middle := controls.Around(controls.Down(0, controls.Fixed(0, 36, controls.Inset(4, 4, 4, 4, bar)), controls.NewHairline()), nil, nil, nil, p.pane)
 	head := controls.Inset(8, 4, 10, 10, controls.NewLabel(controls.HeadLabel, words.Say("sheets.title")))
-	left := container.NewVScroll(controls.Down(0, head, p.copies.row, controls.Gap(1, 6), p.rows, controls.Gap(1, 8), p.growth.box))
+	list := controls.Down(0, head)
+	for _, r := range p.sliders {
+		list.Add(r.row)
+	}
+	for _, o := range []fyne.CanvasObject{controls.Gap(1, 6), p.rows, controls.Gap(1, 8), p.growth.box} {
+		list.Add(o)
+	}
+	left := container.NewVScroll(list)
 	p.frame = &frame{left: left, leftLine: controls.NewHairline(), middle: middle, rightLine: controls.NewHairline(), right: p.summary.scroll}
 	p.frame.changed, p.frame.widened = func(narrow bool) { w.pages.offerSides(narrow) }, func(float32, float32) {}
 	f := p.frame
 	p.object = container.New(f, f.left, f.leftLine, f.middle, f.rightLine, f.right)
+}
+
+// slider is a row of the table of parameters; a drag is one step to undo.
+func (p *sheetsPage) slider(key string) *parameter {
+	w := p.window
+	param, _ := book.Lookup(key)
+	r := newParameter(param, w.session, w.tips)
+	r.row.OnStart = func() {
+		if r.row.Slider.Held() {
+			w.session.Hold(key)
+		}
+	}
+	r.row.OnEnd = w.session.Release
+	r.row.Why.OnTapped = func() { w.whyParam(key) }
+	r.row.Why.SetTip(w.tips, words.Say("why.tip"))
+	return r
 }
 
 // jobs is what is cut for the copies that the design asks for.
@@ -96,7 +120,9 @@ func (p *sheetsPage) show() {
 	jobs := p.jobs()
 	p.plans.want(jobs, p.bench())
 	p.chosen = min(p.chosen, max(len(jobs)-1, 0))
-	p.copies.show(look.None, false)
+	for _, r := range p.sliders {
+		r.show(look.None, false)
+	}
 	p.growth.show()
 	p.showLines(jobs)
 	p.tabs.SetOn(p.at)
@@ -261,7 +287,7 @@ func (w *Window) frameNow() *frame {
 func (p *sheetsPage) focus(canvas fyne.Canvas, area int) {
 	switch area {
 	case columnArea:
-		p.copies.row.Focus(canvas)
+		p.sliders[0].row.Focus(canvas)
 	case drawingArea:
 		p.window.turnSide(false)
 		canvas.Focus(p.tabs.Chips()[p.at])

@@ -22,7 +22,11 @@ func planCommand(args []string, out io.Writer) (int, error) {
 	}
 	b := p.Book()
 	all := p.Findings(b, studio)
-	return exitOf(all), writeJSON(out, planOf(b, all))
+	made := planOf(b, all)
+	if made.Cutting, err = cuttingPlansOf(b); err != nil {
+		return exitInput, err
+	}
+	return exitOf(all), writeJSON(out, made)
 }
 
 // number is written to three decimals: a micrometre, a milligram.
@@ -66,6 +70,7 @@ type plan struct {
 	Mass      massPlan      `json:"mass"`
 	Sheets    sheetPlan     `json:"sheets"`
 	Copies    int           `json:"copies"`
+	Cutting   []cuttingPlan `json:"cutting"` // by material, for all copies
 	Findings  []finding     `json:"findings"`
 }
 
