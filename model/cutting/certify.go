@@ -4,9 +4,12 @@ package cutting
 // easier to check by hand.
 func plainWeights() []int64 { return []int64{1, 2, 3, 4, 6, 12, 24, 60, 120, 420, 840, 5040} }
 
-// plainStates bounds the tables for which plain weights are tried: each is
-// filled once for every try.
-const plainStates = 6000
+// Plain weights are tried of few kinds, and on tables that are filled quickly:
+// each is filled once for every try.
+const (
+	plainKinds  = 4
+	plainStates = 6000
+)
 
 // plain makes a certificate easy to read: what all its numbers have in common is
 // taken out, and small weights are tried that show the same bound.
@@ -16,7 +19,7 @@ func (f *finish) plain() {
 	for _, t := range f.tables {
 		states += len(t.best)
 	}
-	if states <= plainStates && !f.rounded {
+	if states <= plainStates && len(f.wants) <= plainKinds && !f.rounded {
 		for _, top := range plainWeights() {
 			if f.stop() {
 				break

@@ -54,14 +54,16 @@ func (f *finish) quickly() {
 // and to show that there is none. False where trying harder is of no use.
 func (f *finish) closeGap(effort int) bool {
 	target := f.cost - f.step
-	if f.byDive(target, effort) || f.byColumns(target, effort+2) || f.byCorners(f.columns, target, effort+1) {
+	if f.byDive(target, effort) {
 		return true
 	}
-	if found, settled := f.byPatterns(target, effort); settled && !found && !f.rounded {
+	found, settled := f.byPatterns(target, effort+1)
+	switch {
+	case settled && !found && !f.rounded:
 		f.lower, f.proof = f.cost, BySearch
 		f.impossible = f.plan == nil
-	} else if !found {
-		f.byGreedy(target, effort)
+	case !found && !f.byGreedy(target, effort) && !f.byCorners(f.columns, target, effort):
+		f.byColumns(target, effort+1)
 	}
 	return effort < mostEffort
 }

@@ -150,7 +150,7 @@ func (b *build) without(fits []fit, drop []int64) *build {
 // What making a layout neat may take.
 const (
 	neatBeam = 60
-	neatWork = 8000
+	neatWork = 5000
 )
 
 // neatest is a way to cut just a pattern's pieces with the fewest settings found;
