@@ -154,7 +154,11 @@ func (m *menu) fillRecent() {
 		})
 		m.recent.ChildMenu.Items = append(m.recent.ChildMenu.Items, item)
 	}
-	m.recent.Disabled = len(m.recentFiles) == 0
+	if len(m.recentFiles) == 0 {
+		none := fyne.NewMenuItem(words.Say("menu.recentNone"), nil)
+		none.Disabled = true
+		m.recent.ChildMenu.Items = append(m.recent.ChildMenu.Items, none)
+	}
 	m.main.Refresh()
 }
 

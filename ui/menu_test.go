@@ -113,8 +113,11 @@ func TestItemsWithNothingToDoAreGrey(t *testing.T) {
 	if !w.menu.views[1].Checked || w.menu.views[0].Checked {
 		t.Error("the menu marks the view on show")
 	}
-	if !w.menu.undo.Disabled || !w.menu.redo.Disabled || !w.menu.back.Disabled || !w.menu.recent.Disabled {
-		t.Error("there is nothing to undo, to redo, to give back or to open again")
+	if !w.menu.undo.Disabled || !w.menu.redo.Disabled || !w.menu.back.Disabled {
+		t.Error("there is nothing to undo, to redo or to give back")
+	}
+	if items := w.menu.recent.ChildMenu.Items; len(items) != 1 || !items[0].Disabled || items[0].Label != "No files yet" {
+		t.Error("the list of recent files says nothing")
 	}
 	w.rowOf(t, "joint.width").OnTake("11")
 	w.chooseRow("joint.width")

@@ -9,6 +9,8 @@ import (
 	"slices"
 	"strings"
 	"time"
+
+	"grainwise/assets/words"
 )
 
 // How much of earlier saves is kept: so many of one file, and so much of all.
@@ -65,7 +67,7 @@ func (s Saves) KeepFile(path string) error {
 	return s.keep(path, data, modified(path))
 }
 
-var errNoFolder = errors.New("no folder for earlier saves")
+func noFolder() error { return errors.New(words.Say("project.noFolder")) }
 
 func (s Saves) earlierFolder() string { return filepath.Join(s.folder, "earlier") }
 
@@ -82,7 +84,7 @@ func earlierName(at time.Time, data []byte) string {
 // them already, and lets the oldest go.
 func (s Saves) keep(path string, data []byte, at time.Time) error {
 	if s.folder == "" {
-		return unwritable(path, errNoFolder)
+		return unwritable(path, noFolder())
 	}
 	folder := s.earlierOf(path)
 	name := earlierName(at, data)
