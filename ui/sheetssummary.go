@@ -192,10 +192,9 @@ func (s *sheetsSummary) step(i int, step cutting.Step) fyne.CanvasObject {
 }
 
 func (s *sheetsSummary) work(c sheets.Cutting) string {
-	style := measure.Style{System: measure.Metric}
 	return words.Say("sheets.work", words.With{
 		"settings": c.Work.Settings, "cuts": c.Work.Cuts, "strokes": c.Work.Strokes,
-		"metres": fmt.Sprintf("%.1f", sheets.Length(c.Work.Length).MM()/1000), "unit": style.System.Label(),
+		"metres": fmt.Sprintf("%.1f", sheets.Length(c.Work.Length).MM()/1000),
 	})
 }
 

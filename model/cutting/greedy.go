@@ -13,7 +13,6 @@ import (
 type greedy struct {
 	*finish
 	table   *clipped
-	parent  int
 	rand    *rand.Rand
 	weights []int64 // as corrected so far
 }

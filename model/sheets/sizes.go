@@ -88,24 +88,24 @@ func (f folio) yield(width, height Length) (int, float64) {
 // folio.
 func (f folio) mostWidth() Length {
 	usable := f.sheet.Usable()
-	across, along := usable.Width, usable.Length
-	if f.free {
-		across = max(across, along)
-	} else if f.lying {
-		across = along
-	}
-	return across/2 - f.foreTrim
+	return f.side(usable.Width, usable.Length)/2 - f.foreTrim
 }
 
 func (f folio) mostHeight() Length {
 	usable := f.sheet.Usable()
-	along, across := usable.Length, usable.Width
-	if f.free {
-		along = max(across, along)
-	} else if f.lying {
-		along = across
+	return f.side(usable.Length, usable.Width) - f.head
+}
+
+// side is the sheet's side that one of a folio's lies along; other where it lies
+// the other way, the longer where it may lie either way.
+func (f folio) side(side, other Length) Length {
+	switch {
+	case f.free:
+		return max(side, other)
+	case f.lying:
+		return other
 	}
-	return along - f.head
+	return side
 }
 
 // spread is count sizes over a parameter's range, up to the most that is of use.
