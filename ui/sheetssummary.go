@@ -83,8 +83,9 @@ func (s *sheetsSummary) objects(j sheets.Job, m *planned) []fyne.CanvasObject {
 	c := *m.cutting
 	list = append(list, s.result(c)...)
 	list = append(list, s.head(words.Say("sheets.cuts")))
+	numbers := c.StepNumbers()
 	for i, step := range c.Steps {
-		list = append(list, s.step(i, step))
+		list = append(list, s.step(numbers[i], step))
 	}
 	list = append(list, paragraph(s.work(c)))
 	return append(list, s.offcuts(c)...)
@@ -178,8 +179,8 @@ func (s *sheetsSummary) proof(c sheets.Cutting) string {
 	return words.Say("sheets.proof.weights")
 }
 
-// step is one setting of the stop.
-func (s *sheetsSummary) step(i int, step cutting.Step) fyne.CanvasObject {
+// step is one setting of the stop, numbered as in the drawing.
+func (s *sheetsSummary) step(number int, step cutting.Step) fyne.CanvasObject {
 	line := controls.NewLineItem()
 	key := "sheets.step." + string(step.Cut)
 	if step.Waste {
@@ -187,7 +188,7 @@ func (s *sheetsSummary) step(i int, step cutting.Step) fyne.CanvasObject {
 	}
 	name := words.Say(key, words.With{"layout": sheets.LayoutName(step.Layout), "cuts": step.Cuts, "strokes": step.Strokes})
 	style := measure.Style{System: s.page.window.session.System(), Decimals: 1, Denominator: 32}
-	line.Set(strconv.Itoa(i+1), name, style.Format(sheets.Length(step.Stop)), false)
+	line.Set(strconv.Itoa(number), name, style.Format(sheets.Length(step.Stop)), false)
 	return line
 }
 
