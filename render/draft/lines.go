@@ -90,8 +90,9 @@ func RuleLine() scene.Line { return line(1, Ink2) }
 // StopLine marks what stops the maker.
 func StopLine() scene.Line { return haloed(line(1.5, Stop), 2.8) }
 
-// CutLine is a cut of the bench.
-func CutLine() scene.Line { return line(0.8, Ink) }
+// CutLine is a cut of the bench: those of whole sheets are the heaviest, and so
+// on inwards.
+func CutLine(depth int) scene.Line { return line(max(1.5-0.35*float64(depth), 0.8), Ink) }
 
 // ChosenLine outlines the part that is chosen.
 func ChosenLine() scene.Line { return haloed(line(1.6, Accent), 3.6) }
