@@ -40,9 +40,17 @@ func NewSheet(width, height float64, ground scene.Colour) *Sheet {
 func (s *Sheet) Scene() *scene.Scene { return s.scene }
 
 // About is the same sheet; what it draws belongs to a part and a parameter's
-// key, each may be empty.
+// key, each may be empty. The layer stays.
 func (s *Sheet) About(part book.PartID, key string) *Sheet {
-	return &Sheet{ledger: s.ledger, tag: scene.Tag{Part: string(part), Key: key}}
+	return &Sheet{ledger: s.ledger, tag: scene.Tag{Part: string(part), Key: key, Layer: s.tag.Layer}}
+}
+
+// On is the same sheet; what it draws lies in a layer, or in none. Part and key
+// stay.
+func (s *Sheet) On(layer scene.Layer) *Sheet {
+	tag := s.tag
+	tag.Layer = layer
+	return &Sheet{ledger: s.ledger, tag: tag}
 }
 
 // Face fills an outline. The plane is that of the part's millimetres, see

@@ -16,11 +16,24 @@ type Point struct{ X, Y float64 }
 type Path []Point
 
 // Tag says what a thing belongs to: a part's id and a parameter's key, each
-// may be empty. Backends keep it; hit-testing and highlighting read it.
+// may be empty, and what a machine does along its lines. Backends keep it;
+// hit-testing and highlighting read it.
 type Tag struct {
-	Part string
-	Key  string
+	Part  string
+	Key   string
+	Layer Layer
 }
+
+// Layer says what a plotter or a cutting machine does along a line. Only strokes
+// are cut or creased: a face or a text of any layer is only ever drawn.
+type Layer string
+
+// The layers. A thing without one is drawn, as one of Draw is.
+const (
+	Cut    Layer = "cut"
+	Crease Layer = "crease"
+	Draw   Layer = "draw"
+)
 
 // Scene is one drawing: a page and what stands on it, in painter's order.
 type Scene struct {

@@ -8,8 +8,8 @@ import (
 	"grainwise/render/typeface"
 )
 
-// layers is how many flat layers stand for a soft shadow.
-const layers = 8
+// shadeSteps is how many flat faces stand for a soft shadow.
+const shadeSteps = 8
 
 func (d *drawing) face(f scene.Face) {
 	if len(f.Outline) < 3 || !shown(f.Outline) {
@@ -22,7 +22,7 @@ func (d *drawing) face(f scene.Face) {
 	}
 	var steps []string
 	for _, shade := range f.Shades {
-		for _, step := range shade.Steps(f.Plane, layers) {
+		for _, step := range shade.Steps(f.Plane, shadeSteps) {
 			if shown(step.Outline) {
 				steps = append(steps, fmt.Sprintf(`<path d="%s" fill="%s"%s/>`, path(step.Outline, true), hex(shade.Tint), opacity(step.Alpha*alpha)))
 			}

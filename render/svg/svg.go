@@ -18,7 +18,8 @@ import (
 )
 
 // Write writes one scene as one SVG file, with the title for those who read
-// the file with other means than eyes; "" for none.
+// the file with other means than eyes; "" for none. A scene with layers becomes
+// one group a layer.
 func Write(w io.Writer, title string, s *scene.Scene) error {
 	if !(s.Width > 0 && s.Height > 0 && shown(scene.Path{{X: s.Width, Y: s.Height}})) {
 		return fmt.Errorf("svg: the page is %g × %g mm, want sides over 0 and up to %g mm", s.Width, s.Height, float64(farthest))
@@ -29,9 +30,13 @@ func Write(w io.Writer, title string, s *scene.Scene) error {
 	if title != "" {
 		d.line(`<title>%s</title>`, escaped(title))
 	}
-	d.line(`<rect width="%s" height="%s" fill="%s"/>`, mm(s.Width), mm(s.Height), hex(s.Ground))
-	for _, item := range s.Items {
-		d.add(item)
+	if layered(s) {
+		d.layers(s)
+	} else {
+		d.line(`<rect width="%s" height="%s" fill="%s"/>`, mm(s.Width), mm(s.Height), hex(s.Ground))
+		for _, item := range s.Items {
+			d.add(item)
+		}
 	}
 	d.line(`</svg>`)
 	return b.Flush()

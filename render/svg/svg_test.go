@@ -112,7 +112,7 @@ func TestFacesAndShades(t *testing.T) {
 	for _, p := range e.all("path") {
 		fills[p.get("fill")]++
 	}
-	if fills["#24443a"] != 1 || fills["#3a2e1e"] != 2*layers {
+	if fills["#24443a"] != 1 || fills["#3a2e1e"] != 2*shadeSteps {
 		t.Errorf("paths by colour: %v", fills)
 	}
 	if e.all("path")[0].get("d") != "M10 10L50 10L50 50Z" || e.all("path")[0].get("opacity") != "0.5" {
