@@ -16,11 +16,16 @@ func (m *middle) inWordsNow() {
 		View: m.views[m.at].ID, Name: m.session.Project().Name, Book: m.session.Book(),
 		Findings: m.session.Findings(), System: m.session.System(),
 	})
-	passages := make([]controls.Passage, len(said))
+	m.reader.SetText(passages(said))
+}
+
+// passages are paragraphs as the reader shows them.
+func passages(said []describe.Paragraph) []controls.Passage {
+	all := make([]controls.Passage, len(said))
 	for i, p := range said {
-		passages[i] = controls.Passage{Head: p.Head, Lines: p.Lines}
+		all[i] = controls.Passage{Head: p.Head, Lines: p.Lines}
 	}
-	m.reader.SetText(passages)
+	return all
 }
 
 func (m *middle) toggleWords() { m.showWords = !m.showWords; m.changed() }

@@ -11,6 +11,7 @@ import (
 	"grainwise/model/book"
 	"grainwise/model/measure"
 	"grainwise/model/sheets"
+	"grainwise/render/describe"
 	"grainwise/render/view"
 	"grainwise/ui/controls"
 	"grainwise/ui/look"
@@ -32,8 +33,11 @@ type sheetsPage struct {
 	rows    *fyne.Container
 	chosen  int // index of the material
 
-	tabs  *controls.Segment
-	pane  *preview.Pane
+	tabs      *controls.Segment
+	pane      *preview.Pane
+	wordsChip *controls.Chip   // of the cutting alone: the map's figures stand at the left
+	reader    *controls.Reader // the cutting in words, over the drawing
+	showWords bool
 	views []view.View
 	at    int
 	part  book.PartID // chosen in the drawing
@@ -64,11 +68,14 @@ func (p *sheetsPage) build() {
 	}
 	w := p.window
 	p.tabs = controls.NewSegment(names, func(i int) { p.at = i; p.show() })
+	p.wordsChip = controls.NewChip(words.Say("drawing.words"), func() { p.showWords = !p.showWords; p.show() })
+	p.wordsChip.SetTip(w.tips, words.Say("drawing.wordsTip"))
+	p.reader = controls.NewReader()
 	minus := controls.NewIconToggle(look.IconMinus, w.tips, words.Say("drawing.out"), func() { p.pane.Zoom(1 / zoomStep) })
 	plus := controls.NewIconToggle(look.IconPlus, w.tips, words.Say("drawing.in"), func() { p.pane.Zoom(zoomStep) })
 	fit := controls.NewIconWord(look.IconFit, words.Say("drawing.fit"), p.pane.Fit)
-	bar := controls.Across(4, p.tabs, controls.Spring(), minus, plus, controls.Gap(4, 1), fit)
-	middle := controls.Around(controls.Down(0, controls.Fixed(0, 36, controls.Inset(4, 4, 4, 4, bar)), controls.NewHairline()), nil, nil, nil, p.pane)
+	bar := controls.Across(4, p.tabs, p.wordsChip, controls.Spring(), minus, plus, controls.Gap(4, 1), fit)
+	middle := controls.Around(controls.Down(0, controls.Fixed(0, 36, controls.Inset(4, 4, 4, 4, bar)), controls.NewHairline()), nil, nil, nil, container.NewStack(p.pane, p.reader))
 	head := controls.Inset(8, 4, 10, 10, controls.NewLabel(controls.HeadLabel, words.Say("sheets.title")))
 	list := controls.Down(0, head)
 	for _, r := range p.sliders {
@@ -194,7 +201,20 @@ func (p *sheetsPage) draw(jobs []sheets.Job) {
 		sizes := sheets.Sizes(context.Background(), in.Book, sizesShown)
 		in.Sizes = &sizes
 	}
+	p.inWords(in)
 	p.pane.Draw(p.views[p.at], in, false)
+}
+
+// inWords says the cutting in words in place of its drawing, if it is asked for.
+func (p *sheetsPage) inWords(in view.Input) {
+	cutting := p.views[p.at].ID == "cutting"
+	shown := cutting && p.showWords
+	setVisible(p.wordsChip, cutting)
+	p.wordsChip.SetOn(p.showWords)
+	setVisible(p.pane, !shown)
+	if setVisible(p.reader, shown); shown {
+		p.reader.SetText(passages(describe.Cut(in.Cuttings, in.System)))
+	}
 }
 
 // sizesShown is how many sizes the map has each way: it is reckoned within a

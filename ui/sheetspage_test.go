@@ -234,3 +234,19 @@ func TestOffcutsAreKept(t *testing.T) {
 		t.Errorf("still kept: %+v", kept)
 	}
 }
+
+// What the drawing shows can be read in words, of the material that is chosen;
+// the map of sizes has no such chip, for its figures stand at the left.
+func TestTheCuttingInWords(t *testing.T) {
+	w := openSheets(t, "copies", "24")
+	p := w.sheetsPage
+	p.wordsChip.Tapped(nil)
+	if said := p.reader.Text(); p.pane.Visible() || !strings.Contains(said, "Ebbwhite Drawing 170") || !strings.Contains(said, "694") {
+		t.Errorf("the reader says %q", said)
+	}
+	p.at = 1
+	p.show()
+	if p.reader.Visible() || p.wordsChip.Visible() || !p.pane.Visible() {
+		t.Error("the map of sizes is hidden by words")
+	}
+}
