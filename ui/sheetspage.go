@@ -38,9 +38,9 @@ type sheetsPage struct {
 	wordsChip *controls.Chip   // of the cutting alone: the map's figures stand at the left
 	reader    *controls.Reader // the cutting in words, over the drawing
 	showWords bool
-	views []view.View
-	at    int
-	part  book.PartID // chosen in the drawing
+	views     []view.View
+	at        int
+	part      book.PartID // chosen in the drawing
 
 	summary *sheetsSummary
 }
