@@ -38,6 +38,7 @@ func commands() []command {
 		{"check", checkCommand},
 		{"draw", drawCommand},
 		{"cut", cutCommand},
+		{"papers", papersCommand},
 	}
 }
 

@@ -1,0 +1,67 @@
+package sheet
+
+import (
+	"grainwise/model/measure"
+)
+
+// Format is a printer's paper, upright, mm.
+type Format struct {
+	ID            string
+	Width, Height float64
+}
+
+// Formats are the papers that office printers take: ISO 216 A4, and Letter of
+// ANSI/ASME Y14.1 (8½ × 11 in).
+func Formats() []Format {
+	return []Format{{"a4", 210, 297}, {"letter", 215.9, 279.4}}
+}
+
+// FormatOf finds a format by its id; the first where there is none.
+func FormatOf(id string) Format {
+	for _, f := range Formats() {
+		if f.ID == id {
+			return f
+		}
+	}
+	return Formats()[0]
+}
+
+// turned is the format lying on its long side.
+func (f Format) turned() Format { return Format{f.ID, f.Height, f.Width} }
+
+// Printer is what the pages are printed on: its paper, and what the check bars of
+// 100 mm measured on a page that it printed, across the upright page and down it.
+// A measure of 0 was not taken.
+type Printer struct {
+	Format       Format
+	Across, Down measure.Length
+}
+
+// barLength is the check bar's nominal length.
+const barLength = 100 * measure.Millimetre
+
+// scales are by how much a drawing grows so that it is true once printed.
+func (p Printer) scales() (across, down float64) {
+	return correction(p.Across), correction(p.Down)
+}
+
+func correction(measured measure.Length) float64 {
+	if measured <= 0 {
+		return 1
+	}
+	return barLength.MM() / measured.MM()
+}
+
+func (p Printer) format() Format {
+	if p.Format.Width <= 0 {
+		return Formats()[0]
+	}
+	return p.Format
+}
+
+// What a check bar can have measured: a printer further off than a fifth is set
+// wrongly, not off.
+const (
+	LeastBar = 80 * measure.Millimetre
+	MostBar  = 120 * measure.Millimetre
+)
