@@ -9,9 +9,9 @@ import (
 // What a finished book may get besides its case. The lengths beyond the book's
 // own sizes are own choices.
 const (
-	ribbonGlued = 25 * measure.Millimetre // on the back, under the lining
+	RibbonGlued = 25 * measure.Millimetre // on the back, under the lining
 	ribbonHeld  = 35 * measure.Millimetre // past the leaves' corner, to hold it by
-	elasticEnd  = 25 * measure.Millimetre // of each end, under the pasted leaf
+	ElasticEnd  = 25 * measure.Millimetre // of each end, under the pasted leaf
 	elasticRest = 0.9                     // of the way round, so that it pulls
 	bandHeight  = 4 * measure.Millimetre  // of a strip of card across the spine piece
 )
@@ -20,13 +20,13 @@ const (
 // corner.
 func ribbonLength(block Block) Length {
 	diagonal := math.Hypot(block.Width.MM(), block.Height.MM())
-	return measure.MM(diagonal).RoundUp(measure.Millimetre) + ribbonGlued + ribbonHeld
+	return measure.MM(diagonal).RoundUp(measure.Millimetre) + RibbonGlued + ribbonHeld
 }
 
 // elasticLength goes from the back board's head over the front to its tail.
 func elasticLength(b Book) Length {
 	round := b.Closed.Height + 2*b.Closed.Thickness
-	return round.Times(elasticRest).RoundUp(measure.Millimetre) + 2*elasticEnd
+	return round.Times(elasticRest).RoundUp(measure.Millimetre) + 2*ElasticEnd
 }
 
 // finishingParts are the pieces of the finishing; what has no size is not there.

@@ -182,7 +182,7 @@ func TestFinishing(t *testing.T) {
 	ribbon, _ := b.Part(PartRibbon)
 	near(t, "ribbon", ribbon.Height, 300+25+35, 0)
 	elastic, _ := b.Part(PartElastic)
-	if way := b.Closed.Height + 2*b.Closed.Thickness; elastic.Height-2*elasticEnd >= way {
+	if way := b.Closed.Height + 2*b.Closed.Thickness; elastic.Height-2*ElasticEnd >= way {
 		t.Errorf("an elastic of %v mm does not pull round %v", elastic.Height.MM(), way.MM())
 	}
 	if bands, _ := b.Part(PartBand); bands.Count != 3 || bands.Width != b.ToCut.SpineWidth {

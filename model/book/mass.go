@@ -2,7 +2,7 @@ package book
 
 import "math"
 
-// computeMass weighs the finished book: Σ area × grammage, the adhesive that
+// computeMass weighs the finished book: Σ area × grammage, the share of the adhesive that
 // stays, and the thread. Trimmed edges and cut corners are off.
 func computeMass(r Resolved, b Book) Mass {
 	leaf := face{r.Page.Height, r.Page.Width}
@@ -25,7 +25,9 @@ func computeMass(r Resolved, b Book) Mass {
 	}
 	cloth, sides := b.covered()
 	m.Covering = cloth*float64(r.Stock.Covering.Grammage) + sides*float64(r.Stock.Side.Grammage)
-	m.Adhesive = adhesiveMass(r, cloth+sides+b.pasted())
+	if facts := r.Stock.Adhesive.Adhesive; facts != nil {
+		m.Adhesive = b.WetAdhesive() * facts.DryShare
+	}
 	return m
 }
 
@@ -42,13 +44,16 @@ func (b Book) massOf(id PartID) float64 {
 	return p.Mass
 }
 
-// adhesiveMass is wet spread × the share that stays × the pasted area [m²].
-func adhesiveMass(r Resolved, area float64) float64 {
-	facts := r.Stock.Adhesive.Adhesive
+// WetAdhesive is what is spread on one book, in grams: wet spread × the area of
+// the covering and of all that is pasted. What stays in brush and pot comes on
+// top.
+func (b Book) WetAdhesive() float64 {
+	facts := b.Resolved.Stock.Adhesive.Adhesive
 	if facts == nil {
 		return 0
 	}
-	return float64(facts.WetSpread) * facts.DryShare * area
+	cloth, sides := b.covered()
+	return float64(facts.WetSpread) * (cloth + sides + b.pasted())
 }
 
 // threadMass inverts diameter ≈ 0.036·√tex mm (linen; tex is g/km).

@@ -12,10 +12,12 @@ const (
 	handThread    = 500 * measure.Micrometre
 )
 
-// machineTails is what is left hanging of the two threads of one seam, to be
-// drawn in and knotted: 15 cm at each end of each (own choice, a setting of
-// the studio once there are settings).
-const machineTails = 4 * 150 * measure.Millimetre
+// MachineTail is what is left hanging at each end of each of the two threads of
+// a seam, to be drawn in and knotted (own choice, a setting of the studio once
+// there are settings).
+const MachineTail = 150 * measure.Millimetre
+
+const machineTails = 4 * MachineTail
 
 // pamphletTails is the tail of a hand-sewn section (arithmetic.md).
 const pamphletTails = 150 * measure.Millimetre
