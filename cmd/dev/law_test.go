@@ -11,8 +11,8 @@ import (
 )
 
 // The import law: cmd → ui → render → model, and inside model
-// measure ← stock ← book ← cutting ← batch ← check ← project. It holds for
-// tests too, and for files of every build tag.
+// measure ← stock ← book ← cutting ← batch ← check ← project (making stands beside
+// check). It holds for tests too, and for files of every build tag.
 
 const module = "grainwise/"
 
@@ -56,9 +56,10 @@ func law() []article {
 		model("opening", "measure", "stock", "book"),
 		model("warp", "measure", "stock", "book"),
 		model("fit", "measure", "stock", "book"),
-		model("batch", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit"),
-		model("check", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "batch"),
-		model("project", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "batch", "check"),
+		model("making", "measure", "stock", "book"),
+		model("batch", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making"),
+		model("check", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making", "batch"),
+		model("project", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making", "batch", "check"),
 		{folder: "assets", alone: true},
 		{folder: "assets/fonts", alone: true},
 		{folder: "assets/icon", alone: true},
@@ -170,6 +171,9 @@ func TestLawCatchesEveryBreach(t *testing.T) {
 		{"model/check", "grainwise/model/project"},
 		{"model/cutting", "grainwise/model/warp"},
 		{"model/warp", "grainwise/model/opening"},
+		{"model/making", "grainwise/model/check"},
+		{"model/making", "grainwise/model/sheets"},
+		{"model/book", "grainwise/model/making"},
 		{"model/book/deep", "grainwise/model/check"},
 		{"model/book", "grainwise/assets/fonts"},
 		{"model/book", "image"},
@@ -221,6 +225,7 @@ func TestLawAllowsWhatIsRight(t *testing.T) {
 		{"render/view", "grainwise/model/check"},
 		{"model/project", "grainwise/model/measure"},
 		{"model/batch", "grainwise/model/fit"},
+		{"model/making", "grainwise/model/book"},
 		{"model/check", "grainwise/assets/words"},
 		{"model/measure", "math/big"},
 		{"model/measure", "imageless/thing"},
