@@ -31,6 +31,7 @@ type patternUse struct {
 // run finds the plan. A cost that a search has shown to be out of reach raises
 // the bound.
 func (f *finish) run() {
+	f.cost = f.beyond()
 	f.roundUp()
 	f.quickly()
 	for effort := 1; f.cost > f.lower && !f.stop() && f.closeGap(effort); effort++ {
@@ -78,7 +79,6 @@ func (f *finish) roundUp() {
 	for _, c := range sortedByUse(f.used) {
 		plan = append(plan, patternUse{f.columns[c], int64(math.Ceil(f.used[c] - 1e-6))})
 	}
-	f.cost = f.beyond()
 	f.take(plan)
 }
 

@@ -131,7 +131,7 @@ func TestRollsStandUp(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		job := smallJobs().Draw(t, "job")
 		roll := cutting.Roll{Width: job.Sheets[0].Width, Unit: rapid.Int64Range(0, 9).Draw(t, "unit"), Pieces: job.Pieces, Kerf: job.Kerf}
-		ctx, cancel := soon(t)
+		ctx, cancel := context.WithTimeout(context.Background(), 300*time.Millisecond)
 		defer cancel()
 		plan, err := cutting.Shortest(ctx, roll, nil)
 		var trouble *cutting.Trouble
@@ -141,20 +141,8 @@ func TestRollsStandUp(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		rows := cutting.Job{Pieces: roll.Pieces, Kerf: roll.Kerf}
-		whole := plan.Plan
-		for i, l := range plan.Layouts {
-			rows.Sheets = append(rows.Sheets, cutting.Sheet{Width: l.Root.Width, Height: l.Root.Height, Cost: l.Root.Height + roll.Kerf, Stock: cutting.Unlimited})
-			whole.Layouts[i].Sheet = i
-			if l.Root.Width != roll.Width {
-				t.Fatalf("a row %d wide of a roll %d wide", l.Root.Width, roll.Width)
-			}
-		}
-		if err := faults(rows, whole); err != nil {
+		if err := rollFaults(roll, plan); err != nil {
 			t.Fatal(err)
-		}
-		if plan.Length < plan.Cost || plan.Length >= plan.Cost+max(roll.Unit, 1) || plan.Length%max(roll.Unit, 1) != 0 {
-			t.Fatalf("%d to buy for %d, by %d", plan.Length, plan.Cost, roll.Unit)
 		}
 	})
 }

@@ -2,7 +2,7 @@ package cutting
 
 import (
 	"context"
-	"slices"
+	"time"
 )
 
 // Roll is what pieces are cut from when it comes by the length: x runs across
@@ -15,14 +15,17 @@ type Roll struct {
 }
 
 // RollPlan is the answer for a roll. Its layouts are rows: what one cut across
-// the whole roll sets free, each as high as its Root. Cost and LowerBound are
-// lengths without the rounding to units, and Sheets counts rows.
+// the whole roll sets free, each as high as its Root and cut edge to edge in any
+// way. Cost and LowerBound are lengths without the rounding to units, and Sheets
+// counts rows.
 //
-// The proof is for plans made of rows that are no longer than the longest piece,
-// each cut edge to edge in any way.
+// LowerBound and Proof are for all plans cut edge to edge. The certificate's
+// Best is the most weight that a line across the roll meets, each piece counting
+// its weight divided by its side along the roll.
 type RollPlan struct {
 	Plan
-	Length int64 // to buy, a multiple of the unit
+	Length   int64 // to buy, a multiple of the unit
+	RowsUpTo int64 // no plan whose rows are this long at most is shorter; 0 where that was not shown
 }
 
 // Shortest plans a roll for the least length. See [Fewest] for the rest.
@@ -35,22 +38,22 @@ func Shortest(ctx context.Context, roll Roll, report func(Progress)) (RollPlan, 
 	if len(wanted.Pieces) == 0 {
 		return RollPlan{Plan: nothing(job)}, nil
 	}
-	unit := wanted.unit()
-	p, ok := newRollProblem(wanted, func() bool { return ctx.Err() != nil })
-	if !ok {
-		return RollPlan{}, &Trouble{Fault: TooMuch, Piece: -1, Sheet: -1}
-	}
-	p.plainColumns()
-	f := &finish{problem: p, report: inUnits(report, unit)}
-	f.used = p.generate()
-	f.bounded = p.certificate
-	f.lower = p.sumAbove(f.lower)
-	f.run()
-	if f.plan == nil {
+	r := newRows(wanted, searchEnd(ctx))
+	r.report = r.inSizes(report)
+	r.run()
+	if r.plan == nil {
 		return RollPlan{}, ctx.Err()
 	}
-	f.tidy()
-	return f.rows(job, wanted, roll, unit), nil
+	r.stop = func() bool { return ctx.Err() != nil }
+	r.tidy()
+	return r.answer(job, wanted, roll), nil
+}
+
+// searchEnd says when to stop searching: a tenth of the time is kept for tidying.
+func searchEnd(ctx context.Context) func() bool {
+	end, limited := ctx.Deadline()
+	end = end.Add(-time.Until(end) / 10)
+	return func() bool { return ctx.Err() != nil || limited && time.Now().After(end) }
 }
 
 // job treats the roll as a sheet as long as the longest piece.
@@ -64,61 +67,6 @@ func (r Roll) job() Job {
 		}
 	}
 	return Job{Sheets: []Sheet{{Width: r.Width, Height: max(longest, 1), Cost: 1, Stock: Unlimited}}, Pieces: r.Pieces, Kerf: r.Kerf}
-}
-
-// newRollProblem offers rows of every height that pieces can come to.
-func newRollProblem(j Job, stop func() bool) (*problem, bool) {
-	p := &problem{known: map[string]bool{}, stop: stop, fits: positions(j.Pieces, j.Kerf)}
-	for _, piece := range j.Pieces {
-		p.wants = append(p.wants, piece.Count)
-	}
-	t, ok := p.addTable(j.Sheets[0].Width+j.Kerf, j.Sheets[0].Height+j.Kerf, true, grid{unit: j.unit()})
-	if !ok {
-		return nil, false
-	}
-	for row := 1; row < len(t.y.at); row++ {
-		p.parents = append(p.parents, parent{0, t.x.whole, row})
-		p.costs, p.stock = append(p.costs, t.y.at[row]), append(p.stock, Unlimited)
-	}
-	p.step = commonStep(p.costs)
-	return p, true
-}
-
-func inUnits(report func(Progress), unit int64) func(Progress) {
-	if report == nil {
-		return nil
-	}
-	return func(p Progress) { report(Progress{p.Cost * unit, p.LowerBound * unit}) }
-}
-
-// sumAbove is the least length at or above one that rows can come to.
-func (p *problem) sumAbove(length int64) int64 {
-	tallest := slices.Max(p.costs)
-	all, ok := sums(length+tallest, p.costs)
-	if !ok {
-		return length
-	}
-	for _, s := range all {
-		if s >= length {
-			return s
-		}
-	}
-	return length
-}
-
-// rows lays the plan out, every row from its own lower left corner.
-func (f *finish) rows(job, wanted Job, roll Roll, unit int64) RollPlan {
-	row := job.Sheets[0]
-	job.Sheets = nil
-	for _, from := range f.parents {
-		row.Height = f.tables[0].y.at[from.j]*unit - job.Kerf
-		job.Sheets = append(job.Sheets, row)
-	}
-	plan := RollPlan{Plan: f.answer(job, wanted)}
-	plan.Cost, plan.LowerBound = plan.Cost*unit, plan.LowerBound*unit
-	step := max(roll.Unit, 1)
-	plan.Length = (plan.Cost + step - 1) / step * step
-	return plan
 }
 
 // nothing is the plan of a job that wants nothing.
