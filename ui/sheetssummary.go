@@ -105,8 +105,7 @@ func (s *sheetsSummary) waiting(m *planned) []fyne.CanvasObject {
 	case m.state == planStopped:
 		return []fyne.CanvasObject{paragraph(words.Say("sheets.stopped")), s.button(s.more)}
 	case m.state == planSearching && m.best.Cost > 0:
-		text := words.Say("sheets.searching", words.With{"found": m.best.Cost, "least": m.best.LowerBound})
-		return []fyne.CanvasObject{paragraph(text), s.button(s.stop)}
+		return []fyne.CanvasObject{paragraph(s.soFar(m.best)), s.button(s.stop)}
 	case m.state == planSearching:
 		return []fyne.CanvasObject{paragraph(words.Say("sheets.begun")), s.button(s.stop)}
 	}
@@ -167,12 +166,12 @@ func (s *sheetsSummary) proof(c sheets.Cutting) string {
 		}
 	}
 	switch {
+	case c.Roll():
+		return s.rollProof(c)
 	case c.Plan.Proof == cutting.BySearch:
 		return words.Say("sheets.proof.search")
 	case !c.Plan.Proved():
 		return words.Say("sheets.proof.open", words.With{"gap": c.Plan.Cost - c.Plan.LowerBound, "least": c.Plan.LowerBound})
-	case c.Roll():
-		return words.Say("sheets.proof.roll")
 	case len(cert.Best) == 1 && kinds <= mostWeighed:
 		return words.Say("sheets.proof.certificate", words.With{"weights": weighed, "best": cert.Best[0], "sum": sum})
 	}

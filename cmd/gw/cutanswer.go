@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"math/big"
 
+	"grainwise/assets/words"
 	"grainwise/model/cutting"
 )
 
@@ -15,8 +16,10 @@ type cutAnswer struct {
 	Proved      bool             `json:"proved"`
 	Proof       cutting.Proof    `json:"proof"`
 	Certificate *certificate     `json:"certificate,omitempty"`
-	Length      json.Number      `json:"length,omitempty"` // of a roll, to buy
-	Rows        int64            `json:"rows,omitempty"`   // of a roll
+	Length      json.Number      `json:"length,omitempty"`   // of a roll, to buy
+	Rows        int64            `json:"rows,omitempty"`     // of a roll
+	RowsUpTo    json.Number      `json:"rowsUpTo,omitempty"` // of a roll that is not proved: no plan with rows up to this is shorter
+	Said        string           `json:"said,omitempty"`     // of a roll: the proof in words
 	Value       json.Number      `json:"value,omitempty"`
 	Made        map[string]int64 `json:"made"`
 	Layouts     []layoutAnswer   `json:"layouts"`
@@ -95,13 +98,29 @@ func (s scale) sheets(p cutting.Plan) cutAnswer {
 	return a
 }
 
-// roll answers the question for the least length. The certificate of a roll has
-// a best weight for every length of row and is left out.
+// roll answers the question for the least length. Its certificate is about lines
+// across the roll, not about sheets, and is left out.
 func (s scale) roll(p cutting.RollPlan) cutAnswer {
 	a := s.common(p.Plan, cutting.Job{})
 	a.Length, a.Rows = s.size(p.Length), p.Sheets
 	a.LowerBound, a.Cost = s.size(p.LowerBound), s.size(p.Cost)
+	a.Said = s.rollProof(p)
+	if !p.Proved() && p.RowsUpTo > 0 {
+		a.RowsUpTo = s.size(p.RowsUpTo)
+	}
 	return a
+}
+
+// rollProof says in words what is known of a roll's length.
+func (s scale) rollProof(p cutting.RollPlan) string {
+	if p.Proved() {
+		return words.Say("instance.roll.proved")
+	}
+	said := words.Say("instance.roll.open", words.With{"gap": s.say(p.Cost - p.LowerBound)})
+	if p.RowsUpTo > 0 {
+		said += " " + words.Say("instance.roll.rows", words.With{"row": s.say(p.RowsUpTo)})
+	}
+	return said
 }
 
 // valuable answers the question for the most valuable sheet; the dynamic program

@@ -2,6 +2,7 @@ package sheets
 
 import (
 	"context"
+	"time"
 
 	"grainwise/model/cutting"
 	"grainwise/model/stock"
@@ -18,7 +19,7 @@ func (j Job) planRoll(ctx context.Context, bench Bench, report func(cutting.Prog
 	if err != nil {
 		return c, err
 	}
-	c.Plan, c.Length = plan.Plan, Length(plan.Length)
+	c.Plan, c.Length, c.RowsUpTo = plan.Plan, Length(plan.Length), Length(plan.RowsUpTo)
 	for i, l := range plan.Layouts {
 		row := stock.Sheet{Size: stock.Size{Length: Length(l.Root.Height), Width: j.Material.RollWidth}, Grain: j.Sheet.Grain}
 		c.Parents = append(c.Parents, Parent{Sheet: row})
@@ -36,6 +37,9 @@ func (j Job) roll(against bool) cutting.Roll {
 	return r
 }
 
+// otherTime is what the forbidden turn may take of the time for the plan itself.
+const otherTime = time.Second / 2
+
 // otherOfRoll is what the forbidden turn would take: a length.
 func (j Job) otherOfRoll(ctx context.Context) Other {
 	o := Other{Forbidden: j.Material.Grain != stock.None}
@@ -50,6 +54,8 @@ func (j Job) otherOfRoll(ctx context.Context) Other {
 	if !o.Forbidden {
 		return o
 	}
+	ctx, cancel := context.WithTimeout(ctx, otherTime)
+	defer cancel()
 	if plan, err := cutting.Shortest(ctx, j.roll(true), nil); err == nil {
 		o.Fits, o.Length = true, Length(plan.Length)
 	}

@@ -95,6 +95,8 @@ type Cutting struct {
 	Used    float64          // share of the sheets' area that ends up in pieces wanted
 	Length  Length           // of a roll, to buy; its layouts are rows across it
 	Other   Other
+
+	RowsUpTo Length // of a roll: no plan whose rows are this long at most is shorter; 0 where that was not shown
 }
 
 // Parent is a sheet that pieces are cut from: a new one, or an offcut kept.

@@ -37,7 +37,7 @@ func (c cut) paragraphs() []Paragraph {
 		return []Paragraph{whole}
 	}
 	in := view.Input{System: c.system}
-	whole.Lines = append(whole.Lines, words.Say("describe.cut.needed", words.With{"needed": in.Needed(c.Cutting), "proof": view.ProofText(c.Cutting)}))
+	whole.Lines = append(whole.Lines, words.Say("describe.cut.needed", words.With{"needed": in.Needed(c.Cutting), "proof": in.ProofText(c.Cutting)}))
 	if turn := in.OtherTurn(c.Cutting); turn != "" {
 		whole.Lines = append(whole.Lines, words.Say("describe.cut.turn", words.With{"turn": turn}))
 	}

@@ -21,7 +21,7 @@ func (in Input) headingOf(c sheets.Cutting, width float64) []string {
 		return append(lines, wrapped(TroubleText(c, in.System), headingType(1), width)...)
 	}
 	needed := words.Say("cutting.needed", words.With{
-		"needed": in.Needed(c), "proof": ProofText(c), "percent": fmt.Sprintf("%.0f", 100*c.Used),
+		"needed": in.Needed(c), "proof": in.ProofText(c), "percent": fmt.Sprintf("%.0f", 100*c.Used),
 	})
 	lines = append(lines, wrapped(needed, headingType(1), width)...)
 	return append(lines, wrapped(in.OtherTurn(c), headingType(1), width)...)
@@ -56,16 +56,28 @@ func (in Input) Needed(c sheets.Cutting) string {
 }
 
 // ProofText says in words how a plan is known to be best.
-func ProofText(c sheets.Cutting) string {
+func (in Input) ProofText(c sheets.Cutting) string {
 	switch {
 	case c.Plan.Proved() && c.Roll():
 		return words.Say("cutting.proof.roll")
 	case c.Plan.Proved():
 		return words.Say("cutting.proof." + string(c.Plan.Proof))
 	case c.Roll():
-		return words.Say("cutting.unproved.roll")
+		return in.rollProof(c)
 	}
 	return words.Say("cutting.unproved", words.With{"gap": c.Plan.Cost - c.Plan.LowerBound})
+}
+
+// rollProof says how much shorter a plan could be, and what rows were all tried.
+func (in Input) rollProof(c sheets.Cutting) string {
+	style := draft.Sizes(in.System)
+	with := words.With{
+		"gap": style.WithUnit(sheets.Length(c.Plan.Cost - c.Plan.LowerBound)), "row": style.WithUnit(c.RowsUpTo),
+	}
+	if c.RowsUpTo > 0 {
+		return words.Say("cutting.unproved.rows", with)
+	}
+	return words.Say("cutting.unproved.roll", with)
 }
 
 // OtherTurn says what turning the pieces against the grain would give, and why
