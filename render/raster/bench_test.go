@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"image"
 	"testing"
+
+	"grainwise/render/scene"
 )
 
 // BenchmarkPaint paints a full drawing as the window does, frame after frame
@@ -22,5 +24,21 @@ func BenchmarkPaint(b *testing.B) {
 				p.Paint(frames[i%3], s, Fit(s, size.X, size.Y))
 			}
 		})
+	}
+}
+
+// BenchmarkLines paints the same drawing's lines alone.
+func BenchmarkLines(b *testing.B) {
+	s, p := busy(), new(Painter)
+	lines := &scene.Scene{Width: s.Width, Height: s.Height}
+	for _, item := range s.Items {
+		if stroke, ok := item.(scene.Stroke); ok {
+			lines.Add(stroke)
+		}
+	}
+	im := image.NewRGBA(image.Rect(0, 0, 1200, 800))
+	b.ReportAllocs()
+	for b.Loop() {
+		p.Paint(im, lines, Fit(lines, 1200, 800))
 	}
 }

@@ -1,9 +1,8 @@
 package raster
 
 import (
-	"cmp"
 	"math"
-	"slices"
+	"math/bits"
 )
 
 // point is a position in pixels, y downwards.
@@ -15,49 +14,89 @@ type point struct{ x, y float64 }
 type filler struct {
 	width, height int
 	edges         []edge
-	active        []edge
+	starts        []int32 // of each row the last edge that begins in it
+	first, last   int     // rows in which edges begin
+	left, right   float64 // how far the edges reach
+	active        []int32 // edges in the row
 	clipped       [2][]point
 	area          []float32 // change of coverage at each pixel of the row
-	touched       []stretch // where area was written in the row
+	touched       []uint64  // a bit for each pixel of the row whose area was written
 }
 
 // edge runs down from (x, top); slope is dx/dy.
 type edge struct {
 	x, top, bottom, slope float64
 	sign                  float64 // +1 drawn downwards, −1 upwards
+	next                  int32   // another edge that begins in the row
 }
 
-type stretch struct{ from, to int }
+// none ends a chain of edges: they are counted from 1.
+const none = 0
 
 // spanner receives the covered pixels x0 ≤ x < x1 of a row, cover 1 … 255.
 type spanner interface {
 	span(y, x0, x1 int, cover uint8)
 }
 
-// start forgets all contours and sets the size of the image.
+// start sets the size of the image; spans left no contour behind.
 func (f *filler) start(width, height int) {
 	f.width, f.height = width, height
-	f.edges = f.edges[:0]
-	if len(f.area) < width+3 {
-		f.area = make([]float32, width+3)
+	f.first, f.last = height, -1
+	f.left, f.right = float64(width), 0
+	f.edges = append(f.edges[:0], edge{})
+	f.starts = atLeast(f.starts, height)
+	f.area = atLeast(f.area, width+3)
+	f.touched = atLeast(f.touched, width/64+2)
+}
+
+// atLeast is a slice of zeros with room for n.
+func atLeast[T any](s []T, n int) []T {
+	if len(s) < n {
+		return make([]T, n)
 	}
+	return s
 }
 
 // add takes a closed contour, clipped to the image.
 func (f *filler) add(contour []point) {
-	contour = f.clip(contour)
-	for i, a := range contour {
-		b := contour[(i+1)%len(contour)]
-		e := edge{sign: 1}
-		if a.y > b.y {
-			a, b, e.sign = b, a, -1
-		}
-		if a.y == b.y {
-			continue
-		}
-		e.x, e.top, e.bottom, e.slope = a.x, a.y, b.y, (b.x-a.x)/(b.y-a.y)
-		f.edges = append(f.edges, e)
+	if !f.holds(contour) {
+		contour = f.clip(contour)
 	}
+	if len(contour) == 0 {
+		return
+	}
+	a := contour[len(contour)-1]
+	for _, b := range contour {
+		f.side(a, b)
+		a = b
+	}
+}
+
+// holds tells whether a contour lies in the image.
+func (f *filler) holds(contour []point) bool {
+	w, h := float64(f.width), float64(f.height)
+	for _, p := range contour {
+		if p.x < 0 || p.x > w || p.y < 0 || p.y > h {
+			return false
+		}
+	}
+	return true
+}
+
+// side adds a contour's side from a to b; level ones change nothing.
+func (f *filler) side(a, b point) {
+	sign := 1.0
+	if a.y > b.y {
+		a, b, sign = b, a, -1
+	}
+	if a.y == b.y {
+		return
+	}
+	y := int(a.y)
+	f.first, f.last = min(f.first, y), max(f.last, y)
+	f.left, f.right = min(f.left, a.x, b.x), max(f.right, a.x, b.x)
+	f.edges = append(f.edges, edge{a.x, a.y, b.y, (b.x - a.x) / (b.y - a.y), sign, f.starts[y]})
+	f.starts[y] = int32(len(f.edges) - 1)
 }
 
 // clip cuts a contour to the image, side by side (Sutherland–Hodgman). What
@@ -111,22 +150,14 @@ func onSide(p point, side int, w, h float64) point {
 	return p
 }
 
-// spans reports what the contours cover, row by row.
+// spans reports what the contours cover, row by row, and forgets them.
 func (f *filler) spans(to spanner) {
-	slices.SortFunc(f.edges, func(a, b edge) int { return cmp.Compare(a.top, b.top) })
 	f.active = f.active[:0]
-	next := 0
-	for y := 0; y < f.height; y++ {
-		if len(f.active) == 0 {
-			if next == len(f.edges) {
-				return
-			}
-			y = max(y, int(f.edges[next].top))
+	for y := f.first; y <= f.last || len(f.active) > 0; y++ {
+		for at := f.starts[y]; at != none; at = f.edges[at].next {
+			f.active = append(f.active, at)
 		}
-		for next < len(f.edges) && f.edges[next].top < float64(y+1) {
-			f.active = append(f.active, f.edges[next])
-			next++
-		}
+		f.starts[y] = none
 		f.row(y)
 		f.report(y, to)
 	}
@@ -135,17 +166,18 @@ func (f *filler) spans(to spanner) {
 // row adds up all edges in a row and lets go of those that end there.
 func (f *filler) row(y int) {
 	kept := f.active[:0]
-	for _, e := range f.active {
+	for _, at := range f.active {
+		e := &f.edges[at]
 		f.accumulate(e, float64(y))
 		if e.bottom > float64(y+1) {
-			kept = append(kept, e)
+			kept = append(kept, at)
 		}
 	}
 	f.active = kept
 }
 
 // accumulate adds the part of an edge that lies in row y.
-func (f *filler) accumulate(e edge, y float64) {
+func (f *filler) accumulate(e *edge, y float64) {
 	top, bottom := max(e.top, y), min(e.bottom, y+1)
 	if bottom <= top {
 		return
@@ -162,11 +194,14 @@ func (f *filler) accumulate(e edge, y float64) {
 		right := d * ((x0+x1)/2 - float64(first))
 		f.area[first] += float32(d - right)
 		f.area[first+1] += float32(right)
-		f.touched = append(f.touched, stretch{first, first + 1})
+		f.touch(first)
+		f.touch(first + 1)
 		return
 	}
 	f.slanted(d, x0, x1, first, last)
-	f.touched = append(f.touched, stretch{first, last})
+	for x := first; x <= last; x++ {
+		f.touch(x)
+	}
 }
 
 // slanted spreads an edge over the pixels first … last that it crosses in a row.
@@ -188,46 +223,31 @@ func (f *filler) slanted(d, x0, x1 float64, first, last int) {
 	f.area[last-1] += float32(d - second - float64(last-first-3)*perPixel - end)
 }
 
-// report sums a row up and clears it: pixel by pixel where edges pass, in one
-// span between them.
-func (f *filler) report(y int, to spanner) {
-	slices.SortFunc(f.touched, func(a, b stretch) int { return a.from - b.from })
-	sum, x := float32(0), 0
-	for i := 0; i < len(f.touched); {
-		at := f.touched[i]
-		for i++; i < len(f.touched) && f.touched[i].from <= at.to+1; i++ {
-			at.to = max(at.to, f.touched[i].to)
-		}
-		if c := share(sum); c > 0 && x < at.from {
-			to.span(y, x, at.from, c)
-		}
-		sum = f.reportEdge(y, at, sum, to)
-		x = at.to + 1
-	}
-	f.touched = f.touched[:0]
-}
+func (f *filler) touch(x int) { f.touched[x/64] |= 1 << (x % 64) }
 
-// reportEdge reports the pixels that edges pass, equal neighbours together.
-func (f *filler) reportEdge(y int, at stretch, sum float32, to spanner) float32 {
-	begun, held := at.from, uint8(0)
-	for x := at.from; x <= at.to; x++ {
-		sum += f.area[x]
-		f.area[x] = 0
-		c := share(sum)
-		if x >= f.width {
-			c = 0
-		}
-		if c != held {
-			if held > 0 {
+// report sums a row up and clears it. Coverage changes at touched pixels
+// alone; equal neighbours go together.
+func (f *filler) report(y int, to spanner) {
+	sum, begun, held := float32(0), 0, uint8(0)
+	for word, end := int(f.left)/64, int(f.right+1)/64; word <= end; word++ {
+		for bit := f.touched[word]; bit != 0; bit &= bit - 1 {
+			x := word*64 + bits.TrailingZeros64(bit)
+			sum += f.area[x]
+			f.area[x] = 0
+			c := share(sum)
+			if c == held {
+				continue
+			}
+			if x = min(x, f.width); held > 0 && begun < x {
 				to.span(y, begun, x, held)
 			}
 			begun, held = x, c
 		}
+		f.touched[word] = 0
 	}
-	if held > 0 {
-		to.span(y, begun, min(at.to+1, f.width), held)
+	if held > 0 && begun < f.width {
+		to.span(y, begun, f.width, held)
 	}
-	return sum
 }
 
 func share(sum float32) uint8 {

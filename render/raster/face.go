@@ -139,19 +139,6 @@ func (fp *facePainter) span(y, x0, x1 int, cover uint8) {
 	}
 }
 
-// over lays one colour over a row of pixels.
-func over(out []uint8, c, share uint32) {
-	if share >= 256 {
-		for i := 0; i < len(out); i += 4 {
-			put(out[i:], c)
-		}
-		return
-	}
-	for i := 0; i < len(out); i += 4 {
-		put(out[i:], blend(get(out[i:]), c, share))
-	}
-}
-
 // base fills a row with what the shadows fall on, and notes the tile's bytes.
 func (fp *facePainter) base(row []uint32, out []uint8, x0, y int) {
 	levels := fp.levels[:len(row)]

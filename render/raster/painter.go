@@ -1,6 +1,6 @@
 // Package raster paints a scene as pixels: faces with texture and soft shadows
-// by a span painter of its own, lines through gg, text from glyphs kept
-// between frames, all over a sheet that is kept too.
+// and thin lines by a span painter of its own, thick lines through gg, text from
+// glyphs kept between frames, all over a sheet that is kept too.
 package raster
 
 import (
@@ -71,6 +71,7 @@ type Painter struct {
 	glyphs glyphs
 	fill   filler
 	face   facePainter
+	pen    outliner
 	px     []point       // the path at hand, in pixels
 	lines  [][]point     // the stroke at hand, in pixels
 	ggs    []*gg.Context // of the images painted lately

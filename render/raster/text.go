@@ -95,7 +95,7 @@ func near(dst *image.RGBA, x, y, reach float64) bool {
 func (p *Painter) paintGlyph(dst *image.RGBA, key glyphKey, x, y float64, c uint32) {
 	if key.em > largestMask*64 {
 		p.glyphs.contours(key, x, y, dst.Rect.Dx(), dst.Rect.Dy())
-		p.glyphs.fill.spans(inkOn{dst, c})
+		p.glyphs.fill.spans(&inkOn{dst, c, 256})
 		return
 	}
 	px, py := math.Round(x), math.Round(y)
@@ -228,14 +228,4 @@ func (m *glyphMask) ink(dst *image.RGBA, x, y int, c uint32) {
 			}
 		}
 	}
-}
-
-// inkOn paints spans of one colour.
-type inkOn struct {
-	dst *image.RGBA
-	c   uint32
-}
-
-func (k inkOn) span(y, x0, x1 int, cover uint8) {
-	over(k.dst.Pix[y*k.dst.Stride+x0*4:y*k.dst.Stride+x1*4], k.c, (uint32(cover)*256+127)/255)
 }
