@@ -22,8 +22,18 @@ type facePainter struct {
 	u, v           float64 // of the part, mm, at the pixel (0, 0)
 	ux, uy, vx, vy float64 // change of u and v a pixel right and down
 	texels         float64 // a millimetre of the part
-	row            []uint32
-	levels         []uint8
+
+	y, begin, end int    // the run at hand: pixels side by side in a row
+	parts         []part // of the run
+	row           []uint32
+	levels        []uint8 // the tile's bytes under the row
+	level         []uint8 // the same for a flat face
+}
+
+// part is the pixels of a run up to one, all covered alike.
+type part struct {
+	to    int
+	cover uint8
 }
 
 // paintFace paints one polygon.
@@ -40,6 +50,7 @@ func (p *Painter) paintFace(dst *image.RGBA, f scene.Face, v View) {
 	p.fill.start(w, h)
 	p.fill.add(outline)
 	p.fill.spans(&p.face)
+	p.face.finish()
 }
 
 // start prepares a face: its colours, its texture and its shadows.
@@ -47,9 +58,7 @@ func (fp *facePainter) start(dst *image.RGBA, f scene.Face, v View, t *tiles) {
 	fp.pix, fp.stride, fp.bare = dst.Pix, dst.Stride, f.Bare
 	fp.alpha = uint32(scene.Opacity(f.Alpha)*256 + 0.5)
 	fp.tile, fp.shades = nil, fp.shades[:0]
-	if w := dst.Rect.Dx(); len(fp.row) < w {
-		fp.row, fp.levels = make([]uint32, w), make([]uint8, w)
-	}
+	fp.room(dst.Rect.Dx())
 	contrast := 0.0
 	if fp.place(f.Plane.Or(), v) {
 		if f.Texture != scene.None && !f.Bare {
@@ -58,6 +67,17 @@ func (fp *facePainter) start(dst *image.RGBA, f scene.Face, v View, t *tiles) {
 		fp.cast(f.Shades, contrast)
 	}
 	ramp(&fp.colour, f.Fill, contrast)
+}
+
+// room makes rows wide enough.
+func (fp *facePainter) room(width int) {
+	if len(fp.row) >= width {
+		return
+	}
+	fp.row, fp.levels, fp.level = make([]uint32, width), make([]uint8, width), make([]uint8, width)
+	for i := range fp.level {
+		fp.level[i] = level1
+	}
 }
 
 // place inverts the plane: where each pixel lies on the part. A plane seen
@@ -114,52 +134,64 @@ func (fp *facePainter) dress(f scene.Face, v View, t *tiles) float64 {
 // texelsAPixel is over how many texels a pixel must average.
 func texelsAPixel(step float64) int { return int(min(max(math.Round(step*1.25), 1), 12)) }
 
-// span paints pixels of a row.
+// span paints pixels of a row: flat ones at once, others when their run ends,
+// since to find texture and shadows takes longer than to paint a pixel.
 func (fp *facePainter) span(y, x0, x1 int, cover uint8) {
-	out := fp.pix[y*fp.stride+x0*4 : y*fp.stride+x1*4]
-	share := (uint32(cover)*fp.alpha + 127) / 255
-	plain := len(fp.shades) == 0
-	if plain && fp.tile == nil {
-		over(out, fp.colour[level1], share)
+	if fp.tile == nil && len(fp.shades) == 0 {
+		over(fp.pix[y*fp.stride+x0*4:y*fp.stride+x1*4], fp.colour[level1], fp.share(cover))
 		return
 	}
-	row := fp.row[:x1-x0]
-	fp.base(row, out, x0, y)
-	for i := range fp.shades {
-		fp.shades[i].darken(row, fp.levels, &fp.tints[i], x0, y)
+	if y != fp.y || x0 != fp.end {
+		fp.finish()
+		fp.y, fp.begin = y, x0
 	}
-	if share >= 256 {
-		for i, c := range row {
-			put(out[i*4:], c)
-		}
-		return
-	}
-	for i, c := range row {
-		put(out[i*4:], blend(get(out[i*4:]), c, share))
-	}
+	fp.end = x1
+	fp.parts = append(fp.parts, part{x1, cover})
 }
 
-// base fills a row with what the shadows fall on, and notes the tile's bytes.
-func (fp *facePainter) base(row []uint32, out []uint8, x0, y int) {
-	levels := fp.levels[:len(row)]
-	if fp.tile != nil {
-		fp.texture(row, levels, x0, y)
+func (fp *facePainter) share(cover uint8) uint32 { return (uint32(cover)*fp.alpha + 127) / 255 }
+
+// finish paints the run at hand.
+func (fp *facePainter) finish() {
+	if len(fp.parts) == 0 {
 		return
 	}
-	for i := range row {
-		levels[i] = level1
-		row[i] = fp.colour[level1]
+	out := fp.pix[fp.y*fp.stride+fp.begin*4 : fp.y*fp.stride+fp.end*4]
+	row := fp.row[:fp.end-fp.begin]
+	levels := fp.base(row, out)
+	for i := range fp.shades {
+		fp.shades[i].darken(row, levels, &fp.tints[i], fp.begin, fp.y)
 	}
-	if fp.bare {
+	at := 0
+	for _, part := range fp.parts {
+		to := part.to - fp.begin
+		lay(out[at*4:to*4], row[at:to], fp.share(part.cover))
+		at = to
+	}
+	fp.parts = fp.parts[:0]
+}
+
+// base fills a row with what the shadows fall on, and returns the tile's bytes.
+func (fp *facePainter) base(row []uint32, out []uint8) []uint8 {
+	switch {
+	case fp.tile != nil:
+		return fp.texture(row)
+	case fp.bare:
 		for i := range row {
 			row[i] = get(out[i*4:])
 		}
+	default:
+		for i := range row {
+			row[i] = fp.colour[level1]
+		}
 	}
+	return fp.level[:len(row)]
 }
 
 // texture looks the tile up along a row, in steps of 1/65536 texel.
-func (fp *facePainter) texture(row []uint32, levels []uint8, x0, y int) {
-	u, v := fp.at(x0, y)
+func (fp *facePainter) texture(row []uint32) (levels []uint8) {
+	levels = fp.levels[:len(row)]
+	u, v := fp.at(fp.begin, fp.y)
 	tu, tv := fixed16(u*fp.texels), fixed16(v*fp.texels)
 	du, dv := fixed16(fp.ux*fp.texels), fixed16(fp.vx*fp.texels)
 	t := fp.tile
@@ -170,6 +202,7 @@ func (fp *facePainter) texture(row []uint32, levels []uint8, x0, y int) {
 		tu += du
 		tv += dv
 	}
+	return levels
 }
 
 // at is the place on the part, mm, of the middle of a pixel.

@@ -25,3 +25,16 @@ func over(out []uint8, c, share uint32) {
 		put(out[i:], blend(get(out[i:]), c, share))
 	}
 }
+
+// lay lays a row of colours over a row of pixels.
+func lay(out []uint8, row []uint32, share uint32) {
+	if share >= 256 {
+		for i, c := range row {
+			put(out[i*4:], c)
+		}
+		return
+	}
+	for i, c := range row {
+		put(out[i*4:], blend(get(out[i*4:]), c, share))
+	}
+}

@@ -73,18 +73,48 @@ func (s *shadeSpan) darken(row []uint32, levels []uint8, tint *[256]uint32, x0, 
 	if from >= to {
 		return
 	}
+	if s.vx == 0 {
+		s.darkenLevel(row, levels, tint, u0, u1, step(v0)-step(v1), from, to)
+		return
+	}
 	u0, u1, v0, v1 = u0+from*s.ux, u1+from*s.ux, v0+from*s.vx, v1+from*s.vx
 	row, levels = row[from:to], levels[from:to]
 	for i := range row {
-		a := (step(u0) - step(u1)) * (step(v0) - step(v1)) >> 15
-		if a = (a*s.amount + 1<<21) >> 22; a > 0 {
-			row[i] = blend(row[i], tint[levels[i]], uint32(a))
+		if a := s.share(step(u0)-step(u1), step(v0)-step(v1)); a > 0 {
+			row[i] = blend(row[i], tint[levels[i]], a)
 		}
 		u0 += s.ux
 		u1 += s.ux
 		v0 += s.vx
 		v1 += s.vx
 	}
+}
+
+// darkenLevel does so where v does not change along the row: up the ramp of u,
+// evenly where it has risen, and down again.
+func (s *shadeSpan) darkenLevel(row []uint32, levels []uint8, tint *[256]uint32, u0, u1, depth, from, to int64) {
+	risen, falls := above(from, to, u0-(rampSize-1)<<16, s.ux)
+	risen, falls = above(risen, falls, 1<<16-1-u1, -s.ux)
+	if risen >= falls {
+		risen, falls = to, to
+	}
+	ramp := func(from, to int64) {
+		for i := from; i < to; i++ {
+			a := s.share(step(u0+i*s.ux)-step(u1+i*s.ux), depth)
+			row[i] = blend(row[i], tint[levels[i]], a)
+		}
+	}
+	ramp(from, risen)
+	a := s.share(1<<15, depth)
+	for i, c := range row[risen:falls] {
+		row[risen+int64(i)] = blend(c, tint[levels[risen+int64(i)]], a)
+	}
+	ramp(falls, to)
+}
+
+// share is how far a pixel is drawn towards the tint, 0 … 256.
+func (s *shadeSpan) share(along, across int64) uint32 {
+	return uint32((along*across>>15*s.amount + 1<<21) >> 22)
 }
 
 // reached narrows a run of pixels to those that a shadow reaches along one
