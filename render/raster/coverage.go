@@ -1,9 +1,6 @@
 package raster
 
-import (
-	"math"
-	"math/bits"
-)
+import "math/bits"
 
 // point is a position in pixels, y downwards.
 type point struct{ x, y float64 }
@@ -178,30 +175,44 @@ func (f *filler) row(y int) {
 
 // accumulate adds the part of an edge that lies in row y.
 func (f *filler) accumulate(e *edge, y float64) {
-	top, bottom := max(e.top, y), min(e.bottom, y+1)
-	if bottom <= top {
-		return
+	top, bottom := e.top, e.bottom
+	if top < y {
+		top = y
 	}
-	w := float64(f.width)
-	x0 := min(max(e.x+(top-e.top)*e.slope, 0), w)
-	x1 := min(max(e.x+(bottom-e.top)*e.slope, 0), w)
+	if bottom > y+1 {
+		bottom = y + 1
+	}
+	x0, x1 := f.inside(e.x+(top-e.top)*e.slope), f.inside(e.x+(bottom-e.top)*e.slope)
 	if x0 > x1 {
 		x0, x1 = x1, x0
 	}
-	first, last := int(x0), int(math.Ceil(x1))
+	first, last := int(x0), int(x1)
+	if float64(last) < x1 {
+		last++
+	}
 	d := (bottom - top) * e.sign
 	if last <= first+1 {
+		last = first + 1
 		right := d * ((x0+x1)/2 - float64(first))
 		f.area[first] += float32(d - right)
-		f.area[first+1] += float32(right)
-		f.touch(first)
-		f.touch(first + 1)
-		return
+		f.area[last] += float32(right)
+	} else {
+		f.slanted(d, x0, x1, first, last)
 	}
-	f.slanted(d, x0, x1, first, last)
 	for x := first; x <= last; x++ {
-		f.touch(x)
+		f.touched[x/64] |= 1 << (x % 64)
 	}
+}
+
+// inside mends what rounding put beside the image.
+func (f *filler) inside(x float64) float64 {
+	if x < 0 {
+		return 0
+	}
+	if x > float64(f.width) {
+		return float64(f.width)
+	}
+	return x
 }
 
 // slanted spreads an edge over the pixels first … last that it crosses in a row.
@@ -222,8 +233,6 @@ func (f *filler) slanted(d, x0, x1 float64, first, last int) {
 	}
 	f.area[last-1] += float32(d - second - float64(last-first-3)*perPixel - end)
 }
-
-func (f *filler) touch(x int) { f.touched[x/64] |= 1 << (x % 64) }
 
 // report sums a row up and clears it. Coverage changes at touched pixels
 // alone; equal neighbours go together.
@@ -254,5 +263,8 @@ func share(sum float32) uint8 {
 	if sum < 0 {
 		sum = -sum
 	}
-	return uint8(min(sum, 1)*255 + 0.5)
+	if sum > 1 {
+		return 255
+	}
+	return uint8(sum*255 + 0.5)
 }
