@@ -34,7 +34,7 @@ func (in Input) fullSize(name string, drawing *scene.Scene) Document {
 	if turned.count() < upright.count() {
 		best = turned
 	}
-	return Document{Pages: best.pages(in, name), Whole: in.whole(drawing)}
+	return Document{Pages: best.pages(in, name), Whole: in.whole(drawing), Windows: best.windows()}
 }
 
 // whole is the drawing undivided, with the check bars beside and below it, not

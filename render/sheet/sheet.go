@@ -49,6 +49,15 @@ type Document struct {
 	Name  string
 	Pages []*scene.Scene
 	Whole *scene.Scene // undivided at true size, uncorrected; nil for papers to read
+
+	Windows []Window // what each page shows of the whole; nil for papers to read
+}
+
+// Window is the part of the undivided drawing that a page shows: its upper left
+// corner on both, and its size on the page, mm.
+type Window struct {
+	Page, Whole   scene.Point
+	Width, Height float64
 }
 
 // Kind is a paper that can be made.

@@ -51,6 +51,23 @@ func (t tiles) pages(in Input, paper string) []*scene.Scene {
 	return all
 }
 
+// windows is what each page shows of the whole.
+func (t tiles) windows() []Window {
+	var all []Window
+	step, w := t.step(), t.window
+	for row := range t.rows {
+		for column := range t.columns {
+			all = append(all, Window{
+				Page:   at{X: w.x0, Y: w.y0},
+				Whole:  at{X: barsLeft + float64(column)*step.X/t.across, Y: overDraw + float64(row)*step.Y/t.down},
+				Width:  min(w.width(), t.drawing.Width*t.across-float64(column)*step.X),
+				Height: min(w.height(), t.drawing.Height*t.down-float64(row)*step.Y),
+			})
+		}
+	}
+	return all
+}
+
 // step is how far one tile lies from the next.
 func (t tiles) step() at {
 	return at{X: t.window.width() - overlap, Y: t.window.height() - overlap}
