@@ -86,6 +86,8 @@ const (
 	roundedUp = 2 * measure.Millimetre // O  what a covering may be rounded up by, and a little
 
 	squareFormatPercent = 3 // P  width and height alike
+
+	barOff = 300 * measure.Micrometre // P  of a printed check bar of 100 mm; read with a rule
 )
 
 // lost is what the square root of the closing relation may lose: two lengths
