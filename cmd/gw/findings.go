@@ -88,12 +88,17 @@ func checkCommand(args []string, out io.Writer) (int, error) {
 		return exitInput, err
 	}
 	all := p.Findings(p.Book(), studio)
+	return exitOf(all), printFindings(all, out)
+}
+
+// printFindings prints findings, one JSON object a line.
+func printFindings(all []check.Finding, out io.Writer) error {
 	encoder := json.NewEncoder(out)
 	encoder.SetEscapeHTML(false)
 	for _, f := range findingsOf(all) {
 		if err := encoder.Encode(f); err != nil {
-			return exitInput, err
+			return err
 		}
 	}
-	return exitOf(all), nil
+	return nil
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -10,21 +11,17 @@ import (
 	"strconv"
 	"strings"
 
+	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/model/project"
 	"grainwise/render/papers"
 	"grainwise/render/sheet"
 )
 
-// What may be asked of papers.
-const (
-	leastDPI, mostDPI = 30, 1200
-	mostStudents      = 200
-)
-
 // papersCommand writes every printed page of a design: gw papers FILE --out DIR.
+// It prints the finding about the printer's scale, if there is one.
 func papersCommand(args []string, out io.Writer) (int, error) {
-	a, err := parse(args, []string{"out", "only", "page", "across", "down", "students", "dpi", "date", "set", "studio"}, []string{"list", "left"})
+	a, err := parse(args, []string{"out", "only", "page", "across", "down", "students", "dpi", "date", "set", "studio"}, []string{"list", "left", "right", "png"})
 	if err != nil {
 		return exitInput, err
 	}
@@ -35,7 +32,7 @@ func papersCommand(args []string, out io.Writer) (int, error) {
 	if folder == "" {
 		return exitInput, inputError("gw.missingDir")
 	}
-	in, order, err := a.papers()
+	in, order, found, err := a.papers()
 	if err != nil {
 		return exitInput, err
 	}
@@ -43,7 +40,10 @@ func papersCommand(args []string, out io.Writer) (int, error) {
 	if err != nil {
 		return exitInput, err
 	}
-	return exitDone, writeAll(folder, files)
+	if err := writeAll(folder, files); err != nil {
+		return exitInput, err
+	}
+	return exitOf(found), printFindings(found, out)
 }
 
 func listPapers(a arguments, out io.Writer) error {
@@ -58,38 +58,34 @@ func listPapers(a arguments, out io.Writer) error {
 	return nil
 }
 
-// papers reads the design and what is wanted of it.
-func (a arguments) papers() (in sheet.Input, order papers.Order, err error) {
-	printer, err := a.printer()
-	if err != nil {
-		return in, order, err
-	}
+// papers reads the design, how it is printed, and what is wanted of it.
+func (a arguments) papers() (in sheet.Input, order papers.Order, found []check.Finding, err error) {
 	date, err := a.date()
 	if err != nil {
-		return in, order, err
-	}
-	students, err := a.whole("students", 0, mostStudents)
-	if err != nil {
-		return in, order, err
-	}
-	if order.DPI, err = a.whole("dpi", leastDPI, mostDPI); err != nil {
-		return in, order, err
+		return in, order, nil, err
 	}
 	p, studio, err := openIn(a)
 	if err != nil {
-		return in, order, err
+		return in, order, nil, err
 	}
-	b := p.Book()
+	printing, err := a.printing(studio.Printing)
+	if err != nil {
+		return in, order, nil, err
+	}
+	b, system := p.Book(), p.Decisions.Design.CutIn
 	cuttings, err := cuttingsOf(b)
 	if err != nil {
-		return in, order, err
+		return in, order, nil, err
 	}
 	in = sheet.Input{
 		Book: b, Name: p.Name, Revision: p.Revision(), Date: date, Findings: p.Findings(b, studio), Notes: p.Notes,
-		System: p.Decisions.Design.CutIn, Cuttings: cuttings, Printer: printer, Left: a.has("left"), Students: students,
+		System: system, Cuttings: cuttings, Printer: sheet.PrinterOf(printing, system), Left: printing.Left(), Students: printing.Students,
+	}
+	if a.has("png") || a.has("dpi") {
+		order.DPI = printing.Resolution()
 	}
 	order.Kinds, err = a.only(in)
-	return in, order, err
+	return in, order, check.ScaleOff(printing.Bars), err
 }
 
 // only is the papers asked for, all of this design without an answer.
@@ -117,30 +113,45 @@ func paperNames(kinds []sheet.Kind) string {
 	return strings.Join(names, ", ")
 }
 
-func (a arguments) printer() (p sheet.Printer, err error) {
-	p.Format = sheet.Formats()[0]
+// printing is the studio's, where no option says otherwise. A bar that an option
+// tells was measured just now: what the studio's corrected page measured is past.
+func (a arguments) printing(p project.Printing) (project.Printing, error) {
 	if id := a.value("page"); id != "" {
-		if p.Format = sheet.FormatOf(id); p.Format.ID != id {
+		if !slices.Contains(project.Pages(), id) {
 			return p, inputError("gw.wantPage", "found", id)
 		}
+		p.Page = id
 	}
-	if p.Across, err = a.barLength("across"); err != nil {
-		return p, err
+	if a.has("left") && a.has("right") {
+		return p, inputError("gw.bothHands")
 	}
-	p.Down, err = a.barLength("down")
-	return p, err
+	for _, hand := range project.Hands() {
+		if a.has(hand) {
+			p.Hand = hand
+		}
+	}
+	if a.has("across") || a.has("down") {
+		p.Bars.Again = check.Bars{}
+	}
+	plain := &p.Bars.Plain
+	return p, errors.Join(
+		a.barLength("across", &plain.Across), a.barLength("down", &plain.Down),
+		a.whole("students", 0, project.MostStudents, &p.Students),
+		a.whole("dpi", project.LeastDPI, project.MostDPI, &p.DPI),
+	)
 }
 
-// barLength is what a check bar of 100 mm measured, 0 where it was not.
-func (a arguments) barLength(name string) (measure.Length, error) {
+// barLength takes what a check bar of 100 mm measured, if the option is given.
+func (a arguments) barLength(name string, to *measure.Length) error {
 	if !a.has(name) {
-		return 0, nil
+		return nil
 	}
-	l, err := measure.ParseLength(a.value(name), measure.Metric)
-	if err != nil || l < sheet.LeastBar || l > sheet.MostBar {
-		return 0, inputError("gw.wantBar", "option", "--"+name, "found", a.value(name))
+	bar, err := project.ParseBar(a.value(name), measure.Metric)
+	if err != nil || bar == 0 {
+		return inputError("gw.wantBar", "option", "--"+name, "found", a.value(name))
 	}
-	return l, nil
+	*to = bar
+	return nil
 }
 
 func (a arguments) date() (measure.Date, error) {
@@ -154,16 +165,17 @@ func (a arguments) date() (measure.Date, error) {
 	return d, nil
 }
 
-// whole is an option's whole number, 0 where it is not given.
-func (a arguments) whole(name string, least, most int) (int, error) {
+// whole takes an option's whole number, if it is given.
+func (a arguments) whole(name string, least, most int, to *int) error {
 	if !a.has(name) {
-		return 0, nil
+		return nil
 	}
-	n, err := strconv.Atoi(a.value(name))
-	if err != nil || n < least || n > most {
-		return 0, inputError("gw.wantWhole", "option", "--"+name, "found", a.value(name), "least", strconv.Itoa(least), "most", strconv.Itoa(most))
+	n, err := project.ParseWhole(a.value(name), least, most)
+	if err != nil {
+		return inputError("gw.wantWhole", "option", "--"+name, "found", a.value(name), "least", strconv.Itoa(least), "most", strconv.Itoa(most))
 	}
-	return n, nil
+	*to = n
+	return nil
 }
 
 // writeAll writes files into a folder, which is made where it is not there.

@@ -18,8 +18,9 @@ import (
 // Studio is what holds for every book of one maker: it is no part of a project.
 // Where it is the zero Studio, nothing was entered.
 type Studio struct {
-	Tools   check.Tools
-	Offcuts []sheets.Offcut // in stock, used before new sheets
+	Tools    check.Tools
+	Printing Printing
+	Offcuts  []sheets.Offcut // in stock, used before new sheets
 }
 
 // The name and version of a studio's file, and what a tool's size may be.
@@ -80,7 +81,7 @@ func OpenStudio(path string) (Studio, error) {
 	return studio, nil
 }
 
-// encode writes the sizes that were entered, in millimetres, one a line.
+// encode writes what was entered, sizes in millimetres, one a line.
 func (s Studio) encode() []byte {
 	var lines []string
 	for _, tool := range check.ToolTable() {
@@ -91,6 +92,9 @@ func (s Studio) encode() []byte {
 	var b bytes.Buffer
 	fmt.Fprintf(&b, "{\n  \"format\": %s,\n  \"version\": %d,\n", jsonText(studioFormat), studioVersion)
 	fmt.Fprintf(&b, "  \"tools\": %s", block("{}", lines))
+	if chosen := s.Printing.lines(); len(chosen) > 0 {
+		fmt.Fprintf(&b, ",\n  \"printing\": %s", block("{}", chosen))
+	}
 	if kept := s.offcutLines(); len(kept) > 0 {
 		fmt.Fprintf(&b, ",\n  \"offcuts\": %s", block("[]", kept))
 	}
@@ -105,7 +109,7 @@ func decodeStudio(data []byte, file string) (Studio, *Problem) {
 		problem = s.identify(entries, studioFormat, studioVersion)
 	}
 	if problem == nil {
-		problem = s.known(entries, "format", "version", "tools", "offcuts")
+		problem = s.known(entries, "format", "version", "tools", "printing", "offcuts")
 	}
 	if problem != nil {
 		return Studio{}, problem
@@ -113,6 +117,11 @@ func decodeStudio(data []byte, file string) (Studio, *Problem) {
 	studio := Studio{}
 	if tools, there := entries.find("tools"); there {
 		if studio, problem = s.tools(tools); problem != nil {
+			return Studio{}, problem
+		}
+	}
+	if printing, there := entries.find("printing"); there {
+		if studio.Printing, problem = s.printing(printing); problem != nil {
 			return Studio{}, problem
 		}
 	}

@@ -19,7 +19,14 @@ func someTools() Studio {
 		LongestCut: measure.MM(430), Throat: measure.Inches(6.5),
 		Press: check.Plate{Width: measure.MM(300), Height: measure.MM(400)},
 		Mat:   check.Plate{Width: measure.MM(450), Height: measure.MM(600)},
-	}}.Keep(strip())
+	}, Printing: somePrinting()}.Keep(strip())
+}
+
+func somePrinting() Printing {
+	return Printing{
+		Page: "letter", Hand: "left", DPI: 600, Students: 9,
+		Bars: check.Printer{Plain: check.Bars{Across: measure.MM(97.05), Down: measure.MM(101)}, Again: check.Bars{Across: measure.MM(99.8)}},
+	}
 }
 
 // strip is the demo's white offcut, 154 × 694 usable, grain across it.
@@ -53,6 +60,14 @@ func TestAnyStudioComesBack(t *testing.T) {
 		for _, tool := range check.ToolTable() {
 			*tool.At(&s.Tools) = measure.Length(rapid.Int64Range(int64(tool.Least), int64(mostTool)).Draw(t, tool.Key))
 		}
+		bar := func(what string) measure.Length {
+			return measure.Length(rapid.Int64Range(int64(check.LeastBar), int64(check.MostBar)).Draw(t, what))
+		}
+		s.Printing = Printing{
+			Page: rapid.SampledFrom(append(Pages(), "")).Draw(t, "page"), Hand: rapid.SampledFrom(append(Hands(), "")).Draw(t, "hand"),
+			DPI: rapid.IntRange(LeastDPI, MostDPI).Draw(t, "dpi"), Students: rapid.IntRange(0, MostStudents).Draw(t, "students"),
+			Bars: check.Printer{Plain: check.Bars{Across: bar("across"), Down: bar("down")}, Again: check.Bars{Down: bar("again")}},
+		}
 		for range rapid.IntRange(0, 4).Draw(t, "offcuts") {
 			size := func(what string) measure.Length {
 				return measure.Length(rapid.Int64Range(int64(measure.Millimetre), int64(mostTool)).Draw(t, what))
@@ -81,6 +96,13 @@ func TestADamagedStudioIsSetAside(t *testing.T) {
 		{`"longestCut"`, `"longestcut"`, "did you mean longestCut?"},
 		{`"matHeight": 600,`, ``, "matHeight: expected both sides"},
 		{`"tools": {`, `"tools": [`, "studio.json"},
+		{`"letter"`, `"foolscap"`, `page: "foolscap": expected one of: a4, letter`},
+		{`"left"`, `7`, `hand: 7: expected one of: right, left`},
+		{`97.05`, `79.9`, "barAcross: 79.9: expected what a bar of 100 mm measured, 80 to 120 mm"},
+		{`99.8`, `"99.8"`, `correctedAcross: "99.8": expected what a bar`},
+		{`"dpi": 600`, `"dpi": 1201`, "dpi: 1201: expected a whole number from 30 to 1200"},
+		{`"students": 9`, `"students": 0`, "students: 0: expected a whole number from 1 to 200"},
+		{`"students"`, `"student"`, "did you mean students?"},
 		{good, good[:len(good)/2], "ends too early"},
 		{good, "", "empty"},
 		{good, `{"format":"grainwise-project","version":1}`, "grainwise-studio"},
@@ -136,6 +158,32 @@ func TestParseTool(t *testing.T) {
 	}
 	for _, text := range []string{"wide", "-5", "9", "5001", "0"} {
 		if _, err := ParseTool(text, check.ToolTable()[0], measure.Metric); err == nil || err.Error() != "expected 10 to 5000 mm" {
+			t.Errorf("%q: %v", text, err)
+		}
+	}
+}
+
+// A studio's file of before there was printing opens, and has the defaults.
+func TestPrintingHasDefaults(t *testing.T) {
+	s, problem := decodeStudio([]byte(`{"format":"grainwise-studio","version":1,"tools":{"machineThroat":160}}`), "studio.json")
+	p := s.Printing
+	if problem != nil || p.PageIn(measure.Metric) != "a4" || p.PageIn(measure.Imperial) != "letter" || p.Left() || p.Resolution() != 300 || p.Class() != 6 {
+		t.Errorf("%+v, %v", p, problem)
+	}
+	p = somePrinting()
+	if p.PageIn(measure.Metric) != "letter" || !p.Left() || p.Resolution() != 600 || p.Class() != 9 {
+		t.Errorf("%+v", p)
+	}
+}
+
+func TestParseBar(t *testing.T) {
+	for text, want := range map[string]measure.Length{"": 0, "  ": 0, "99.2": measure.MM(99.2), "9.92 cm": measure.MM(99.2), "4 in": measure.Inches(4)} {
+		if got, err := ParseBar(text, measure.Metric); err != nil || got != want {
+			t.Errorf("%q: %v, %v", text, got, err)
+		}
+	}
+	for text, says := range map[string]string{"long": "80 to 120 mm", "79.9": "80 to 120 mm", "121": "80 to 120 mm", "0": "80 to 120 mm"} {
+		if _, err := ParseBar(text, measure.Metric); err == nil || !strings.Contains(err.Error(), says) {
 			t.Errorf("%q: %v", text, err)
 		}
 	}

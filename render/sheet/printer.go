@@ -1,7 +1,9 @@
 package sheet
 
 import (
+	"grainwise/model/check"
 	"grainwise/model/measure"
+	"grainwise/model/project"
 )
 
 // Format is a printer's paper, upright, mm.
@@ -37,8 +39,12 @@ type Printer struct {
 	Across, Down measure.Length
 }
 
-// barLength is the check bar's nominal length.
-const barLength = 100 * measure.Millimetre
+// PrinterOf is a studio's printer; its page goes by the system of units where
+// none was chosen.
+func PrinterOf(p project.Printing, system measure.System) Printer {
+	plain := p.Bars.Plain
+	return Printer{Format: FormatOf(p.PageIn(system)), Across: plain.Across, Down: plain.Down}
+}
 
 // scales are by how much a drawing grows so that it is true once printed.
 func (p Printer) scales() (across, down float64) {
@@ -49,7 +55,7 @@ func correction(measured measure.Length) float64 {
 	if measured <= 0 {
 		return 1
 	}
-	return barLength.MM() / measured.MM()
+	return check.Bar.MM() / measured.MM()
 }
 
 func (p Printer) format() Format {
@@ -58,10 +64,3 @@ func (p Printer) format() Format {
 	}
 	return p.Format
 }
-
-// What a check bar can have measured: a printer further off than a fifth is set
-// wrongly, not off.
-const (
-	LeastBar = 80 * measure.Millimetre
-	MostBar  = 120 * measure.Millimetre
-)
