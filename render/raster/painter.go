@@ -64,9 +64,9 @@ func (v View) density() float64 {
 }
 
 // Painter paints scenes and keeps what the next frame can use again: tiles,
-// glyphs and the sheet. It is not safe for concurrent use: one a goroutine.
+// glyphs and sheets. It is not safe for concurrent use: one a goroutine.
 type Painter struct {
-	sheet  sheet
+	sheets sheets
 	tiles  tiles
 	glyphs glyphs
 	fill   filler
@@ -87,7 +87,7 @@ func (p *Painter) Paint(dst *image.RGBA, s *scene.Scene, v View) {
 	if dst.Rect.Min != (image.Point{}) {
 		dst = &image.RGBA{Pix: dst.Pix, Stride: dst.Stride, Rect: image.Rect(0, 0, w, h)}
 	}
-	p.sheet.paint(dst, s.Ground, s.Tooth)
+	p.sheets.paint(dst, s.Ground, s.Tooth)
 	if !v.usable() {
 		return
 	}

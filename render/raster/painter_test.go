@@ -163,6 +163,23 @@ func TestSheet(t *testing.T) {
 	}
 }
 
+// Two sizes by turns are made once: no drag on a fine screen ends with a new
+// sheet. A blot on each, made after the first round, stays.
+func TestSheetsAreKept(t *testing.T) {
+	s, p := &scene.Scene{Width: 100, Height: 80, Ground: 0xC8C8C8, Tooth: true}, new(Painter)
+	small, large := image.NewRGBA(image.Rect(0, 0, 50, 40)), image.NewRGBA(image.Rect(0, 0, 100, 80))
+	for round := range 3 {
+		for blot, im := range []*image.RGBA{small, large} {
+			p.Paint(im, s, View{Scale: 1})
+			if round == 0 {
+				p.sheets[0].pix[0] = uint8(blot)
+			} else if im.Pix[0] != uint8(blot) {
+				t.Errorf("round %d: the sheet of %v was made anew", round, im.Rect)
+			}
+		}
+	}
+}
+
 // Moved by whole pixels, a drawing is the same drawing: cutting to the image
 // changes neither dashes nor edges nor letters.
 func TestPanningShowsTheSamePixels(t *testing.T) {

@@ -7,22 +7,18 @@ import (
 	"grainwise/render/scene"
 )
 
-// sheet is the bare paper under a drawing, kept as long as its size and
-// colour stay. It fills the image whatever the view shows of the page.
-type sheet struct {
-	ground        scene.Colour
-	tooth         bool
-	width, height int
-	pix           []uint8 // width × height × 4
-}
-
-// vignette is how much darker the corners are than the middle.
-const vignette = 0.05
+// sheets keeps the two sheets painted last: a fine screen shows drags in half
+// the pixels and rests in all, by turns. The latest comes first.
+type sheets [2]sheet
 
 // paint copies the sheet over the whole image.
-func (s *sheet) paint(dst *image.RGBA, ground scene.Colour, tooth bool) {
+func (kept *sheets) paint(dst *image.RGBA, ground scene.Colour, tooth bool) {
 	w, h := dst.Rect.Dx(), dst.Rect.Dy()
-	if s.width != w || s.height != h || s.ground != ground || s.tooth != tooth {
+	if !kept[0].is(w, h, ground, tooth) {
+		kept[0], kept[1] = kept[1], kept[0]
+	}
+	s := &kept[0]
+	if !s.is(w, h, ground, tooth) {
 		s.ground, s.tooth, s.width, s.height = ground, tooth, w, h
 		s.make()
 	}
@@ -30,6 +26,23 @@ func (s *sheet) paint(dst *image.RGBA, ground scene.Colour, tooth bool) {
 		copy(dst.Pix[y*dst.Stride:][:w*4], s.pix[y*w*4:][:w*4])
 	}
 }
+
+// sheet is the bare paper under a drawing. It fills the image whatever the view
+// shows of the page.
+type sheet struct {
+	ground        scene.Colour
+	tooth         bool
+	width, height int
+	pix           []uint8 // width × height × 4
+}
+
+// is tells whether the sheet is of this size and colour.
+func (s *sheet) is(width, height int, ground scene.Colour, tooth bool) bool {
+	return s.width == width && s.height == height && s.ground == ground && s.tooth == tooth
+}
+
+// vignette is how much darker the corners are than the middle.
+const vignette = 0.05
 
 func (s *sheet) make() {
 	if n := s.width * s.height * 4; cap(s.pix) < n {
