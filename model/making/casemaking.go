@@ -4,6 +4,7 @@ import (
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/measure"
+	"grainwise/model/stock"
 )
 
 // partSteps measure the block and cut the case to the measure.
@@ -87,7 +88,17 @@ func coverBlanks(b book.Book) with {
 		"lap": c.SideLap, "side": Size{cut.SideWidth, cut.SideHeight}, "half": cut.SpineWidth / 2,
 		"edge": cut.SpineWidth/2 + cut.JointWidth, "seen": b.TurnInSeen(), "corner": cut.CornerCut,
 		"adhesive": adhesiveName(b), "working": working(b),
+		"untested": untested(b.Resolved.Stock.Covering), "untestedSide": untested(b.Resolved.Stock.Side),
 	}
+}
+
+// untested reminds of the scrap to glue first, by the rule of the check
+// covering-untested.
+func untested(m stock.Material) phrase {
+	if m.Backed || m.GlueTested {
+		return phrase{}
+	}
+	return phrase{"making.untested", with{"stock": m.Name}}
 }
 
 // reach is how far the spine cloth comes on to a board.
@@ -121,7 +132,11 @@ func edgePiece(b book.Book) string {
 func turnIn(b book.Book) Step {
 	blanks := coverBlanks(b)
 	blanks["piece"] = edgePiece(b)
-	return Step{ID: "turn-in", Blanks: blanks, Cautions: care(Adhesive), Drawing: DrawTurningIn}
+	s := Step{ID: "turn-in", Blanks: blanks, Cautions: care(Adhesive), Drawing: DrawTurningIn}
+	if quarter(b) {
+		s.saying = "sides" // which do not reach the joints
+	}
+	return s
 }
 
 // The elastic's slots in the back board, as the case laid flat draws them; nearer

@@ -18,6 +18,7 @@ func machineSteps(b book.Book) []Step {
 		"start": b.Sewing.Seam.Low, "stop": b.Sewing.Seam.High, "stitch": b.Resolved.Sewing.Stitch,
 		"stitches": b.Sewing.Stitches, "thread": thick(b.Sewing.ThreadDiameter), "tail": Length(book.MachineTail),
 		"folios": b.Resolved.Sections.Folios, "sections": b.Resolved.Sections.Count, "run": run(b.Sewing.ThreadPerBook),
+		"head": headOf(b, "making.head"), "headAt": headOf(b, "making.headAt"), "place": placeInLiner(b),
 	}
 	return []Step{
 		{ID: "try-seam", Blanks: seam, Cautions: care(Machine)},
@@ -28,7 +29,7 @@ func machineSteps(b book.Book) []Step {
 
 func pamphletSteps(b book.Book) []Step {
 	blanks := stationBlanks(b)
-	blanks["thread"] = b.Sewing.ThreadPerBook / Length(b.Resolved.Sections.Count)
+	blanks["thread"], blanks["place"] = b.Sewing.ThreadPerBook/Length(b.Resolved.Sections.Count), placeInLiner(b)
 	return []Step{
 		{ID: "pierce-liner", Blanks: blanks, Cautions: care(Awl), Drawing: DrawStations, Handed: true},
 		{ID: "sew-pamphlet", Blanks: blanks, Cautions: care(Awl), Drawing: DrawSewing, Handed: true},
@@ -39,6 +40,7 @@ func stationBlanks(b book.Book) with {
 	return with{
 		"stations": lengths(b.Sewing.Stations), "count": len(b.Sewing.Stations), "height": b.Block.Height,
 		"sections": b.Resolved.Sections.Count, "run": run(b.Sewing.ThreadPerBook), "end": b.Sewing.Stations[0],
+		"head": headOf(b, "making.head"), "headAt": headOf(b, "making.headAt"),
 	}
 }
 
@@ -62,6 +64,28 @@ func linkSteps(b book.Book) []Step {
 func setTapes(b book.Book) Step {
 	return Step{ID: "set-tapes", Blanks: with{
 		"count": len(b.Tapes.At), "length": b.Tapes.Length, "width": b.Tapes.Width,
-		"at": lengths(b.Tapes.At), "stock": b.Resolved.Stock.Tape.Name, "lap": b.Tapes.Lap,
+		"at": lengths(b.Tapes.At), "stock": b.Resolved.Stock.Tape.Name, "lap": b.Tapes.Lap, "head": headOf(b, "making.head"), "headAt": headOf(b, "making.headAt"),
 	}}
+}
+
+// headOf is where seam and stations are measured from: the finished head, which
+// is not there yet while something is to be trimmed off it.
+func headOf(b book.Book, key string) phrase {
+	if off := b.Resolved.Page.TrimHead; off > 0 {
+		return phrase{key + ".trimmed", with{"off": off}}
+	}
+	return phrase{key: key}
+}
+
+// placeInLiner is how an untrimmed section lies in its valley: the finished page
+// lies the overhang below the liner's head.
+func placeInLiner(b book.Book) phrase {
+	by := b.Resolved.Liner.OverHead - b.Resolved.Page.TrimHead
+	switch {
+	case by > 0:
+		return phrase{"making.place.below", with{"by": by}}
+	case by < 0:
+		return phrase{"making.place.above", with{"by": -by}}
+	}
+	return phrase{key: "making.place.level"}
 }

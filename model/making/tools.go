@@ -30,7 +30,7 @@ func Kit(b book.Book) []Tool {
 	_, elastic := b.Part(book.PartElastic)
 	return slices.Concat(
 		cuttingTools(b),
-		[]Tool{{ID: "bone-folder"}, {ID: "square"}, {ID: "pencil"}},
+		[]Tool{{ID: "bone-folder"}, {ID: "square"}, {ID: "pencil"}, {ID: "scissors"}},
 		chosen(!byHand, machineTools(b)),
 		chosen(byHand, handTools(b)),
 		chosen(len(b.Tapes.At) > 0, []Tool{{ID: "frame", Blanks: with{"tapes": len(b.Tapes.At)}}}),
@@ -108,7 +108,7 @@ func handTools(b book.Book) []Tool {
 
 func caseTools(b book.Book) []Tool {
 	return []Tool{
-		{ID: "spacers", Blanks: with{"joint": b.ToCut.JointWidth, "length": b.ToCut.BoardHeight}},
+		{ID: "spacers", Blanks: with{"joint": b.ToCut.JointWidth, "length": b.ToCut.BoardHeight, "thick": thick(b.Resolved.Stock.Board.Thickness)}},
 		{ID: "corner-strip", Blanks: with{"corner": b.ToCut.CornerCut}},
 		{ID: "brush"},
 		{ID: "waste-paper"},
