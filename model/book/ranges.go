@@ -14,7 +14,20 @@ const (
 	boardTolerance = measure.Millimetre / 2
 	foldTolerance  = measure.Millimetre
 	jointTolerance = measure.Millimetre / 2
+	coverTolerance = measure.Millimetre // of what turns in, or lies on another piece (own reasoning)
 )
+
+// Tolerance is how far a cut piece's height and width may be off, either way:
+// board and what is cut with it as boards are, folded sheets as folds are.
+func (p Part) Tolerance() Length {
+	switch p.ID {
+	case PartBoard, PartSpine:
+		return boardTolerance
+	case PartFolio, PartInterleaf, PartLiner, PartEndpaper:
+		return foldTolerance
+	}
+	return coverTolerance
+}
 
 // ReadTolerance is how near a thickness is read off the pressed block, two
 // sigma (own reasoning).
