@@ -5,7 +5,6 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
-	"unicode"
 
 	"grainwise/assets/words"
 	"grainwise/model/project"
@@ -98,16 +97,7 @@ func (w *Window) beginning() string {
 
 // suggestedName is the project's name as a file may be called.
 func (w *Window) suggestedName() string {
-	name := strings.Map(func(r rune) rune {
-		if unicode.IsControl(r) || strings.ContainsRune(`/\:*?"<>|`, r) {
-			return '-'
-		}
-		return r
-	}, w.session.Project().Name)
-	if name = strings.Trim(name, " ."); name != "" {
-		return name
-	}
-	return words.Say("window.unnamed")
+	return project.FileName(w.session.Project().Name, "")
 }
 
 // save and saveAs write the maker's book, never what was tried on the walk.

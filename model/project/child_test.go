@@ -25,6 +25,7 @@ func child(t *testing.T, task, file string) *exec.Cmd {
 
 func runChild(child string) int {
 	task, file, _ := strings.Cut(child, " ")
+	task, set := strings.CutSuffix(task, "-set")
 	switch task {
 	case "keep":
 		return keepOn(file)
@@ -41,11 +42,23 @@ func runChild(child string) int {
 			return 1
 		}
 	}
-	if err := Save(file, version(2)); err != nil {
+	save := func() error { return Save(file, version(2)) }
+	if set {
+		save = func() error { return writeSet(file) }
+	}
+	if err := save(); err != nil {
 		fmt.Println(err)
 		return 2
 	}
 	return 0
+}
+
+// setName is what a child's file of a set is called.
+const setName = "Parts"
+
+func writeSet(folder string) error {
+	_, err := FilesIn(folder).Write(setName, ".csv", make([]byte, 100_000))
+	return err
 }
 
 // version is a project that tells by its copies, its name and its notes which

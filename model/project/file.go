@@ -95,11 +95,14 @@ func unwritable(path string, err error) *Problem {
 		Reason: words.Say("project.unwritable", words.With{"why": cause(err)})}
 }
 
-// cause is the system's reason without the paths around it.
+// cause is the system's reason without the paths around it, or ours where the
+// system's is none that a maker can read.
 func cause(err error) string {
 	var path *fs.PathError
 	var link *os.LinkError
 	switch {
+	case openElsewhere(err):
+		return words.Say("project.openElsewhere")
 	case errors.As(err, &path):
 		return path.Err.Error()
 	case errors.As(err, &link):
