@@ -140,17 +140,22 @@ func indexes(a []int64) []int {
 
 // provedBy has glpsol prove the fewest sheets; it skips where there is none.
 func provedBy(t testing.TB, job cutting.Job, ways [][]int64) int64 {
+	return leastBy(t, job.Pieces, ways, slices.Repeat([]int64{1}, len(ways)))
+}
+
+// leastBy has glpsol prove the least cost of ways to cut, each at its own.
+func leastBy(t testing.TB, pieces []cutting.Piece, ways [][]int64, costs []int64) int64 {
 	glpsol, err := exec.LookPath("glpsol")
 	if err != nil {
 		t.Skip("glpsol is not installed: `go run ./cmd/dev test` installs it")
 	}
 	var lp strings.Builder
-	lp.WriteString("Minimize\n sheets:")
-	for i := range ways {
-		fmt.Fprintf(&lp, " + x%d", i)
+	lp.WriteString("Minimize\n cost:")
+	for i, c := range costs {
+		fmt.Fprintf(&lp, " + %d x%d", c, i)
 	}
 	lp.WriteString("\nSubject To\n")
-	for k, p := range job.Pieces {
+	for k, p := range pieces {
 		fmt.Fprintf(&lp, " c%d:", k)
 		for i, w := range ways {
 			if w[k] > 0 {
@@ -181,11 +186,11 @@ func provedBy(t testing.TB, job cutting.Job, ways [][]int64) int64 {
 	if found == nil {
 		t.Fatalf("glpsol proved nothing: %s", bytes.SplitN(result, []byte("\ni "), 2)[0])
 	}
-	sheets, err := strconv.ParseInt(string(found[1]), 10, 64)
+	least, err := strconv.ParseInt(string(found[1]), 10, 64)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return sheets
+	return least
 }
 
 // cases are small jobs of the trade, of our own: millimetres, or eighths and

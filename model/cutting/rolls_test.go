@@ -23,16 +23,29 @@ type strip struct {
 const endless = int64(1) << 40
 
 func leastLength(roll cutting.Roll) int64 {
-	s := &strip{roll: roll, known: map[string]int64{}}
-	var sides, all []int64
+	_, least := newStrip(roll)
+	return least
+}
+
+func newStrip(roll cutting.Roll) (s *strip, least int64) {
+	s = &strip{roll: roll, known: map[string]int64{}}
+	var sides []int64
 	for _, p := range roll.Pieces {
-		sides, all = append(sides, p.Width+roll.Kerf), append(all, p.Count)
+		sides = append(sides, p.Width+roll.Kerf)
 		if p.Turn {
 			sides = append(sides, p.Height+roll.Kerf)
 		}
 	}
 	s.widths = sumsUpTo(roll.Width+roll.Kerf, sides)
-	return s.least(roll.Width+roll.Kerf, all)
+	return s, s.least(roll.Width+roll.Kerf, s.counts())
+}
+
+func (s *strip) counts() []int64 {
+	var all []int64
+	for _, p := range s.roll.Pieces {
+		all = append(all, p.Count)
+	}
+	return all
 }
 
 // least is the length that pieces need of a strip, every piece with its kerf.
@@ -164,6 +177,159 @@ func TestSmallRollsAgainstRecursion(t *testing.T) {
 	t.Logf("%d of %d proved", proved, tried)
 	if proved < tried*98/100 {
 		t.Errorf("%d of %d proved", proved, tried)
+	}
+}
+
+// leastOfRows is the least length of rows that are each no longer than some.
+func (s *strip) leastOfRows(counts []int64, row int64, known map[string]int64) int64 {
+	if slices.Max(counts) == 0 {
+		return 0
+	}
+	key := fmt.Sprint(counts)
+	if length, yes := known[key]; yes {
+		return length
+	}
+	best := endless
+	within := func(one, other []int64) {
+		if length := s.least(s.roll.Width+s.roll.Kerf, one); length <= row {
+			best = min(best, length+s.leastOfRows(other, row, known))
+		}
+	}
+	within(counts, make([]int64, len(counts)))
+	share(counts, within)
+	known[key] = best
+	return best
+}
+
+// A search that is cut short claims no more than is true: of all plans, and of
+// those with rows up to a length.
+func TestStoppedRollsClaimNoMore(t *testing.T) {
+	r := rand.New(rand.NewSource(22))
+	open, ofRows := 0, 0
+	for try := range 300 {
+		roll := smallRoll(r, 8)
+		ctx, cancel := context.WithTimeout(context.Background(), time.Duration(1+try%6)*time.Millisecond)
+		plan, err := cutting.Shortest(ctx, roll, nil)
+		cancel()
+		if err != nil {
+			continue // stopped before there was any plan
+		}
+		s, want := newStrip(roll)
+		if plan.LowerBound > want || plan.Cost < want || plan.Proved() && plan.Cost != want {
+			t.Errorf("%+v: length %d, bound %d, proof %q; the least is %d", roll, plan.Cost, plan.LowerBound, plan.Proof, want)
+		}
+		if err := rollFaults(roll, plan); err != nil {
+			t.Errorf("%+v: %v", roll, err)
+		}
+		if plan.Proved() {
+			continue
+		}
+		open++
+		if plan.RowsUpTo > 0 {
+			ofRows++
+			if least := s.leastOfRows(s.counts(), plan.RowsUpTo+roll.Kerf, map[string]int64{}); least < plan.Cost {
+				t.Errorf("%+v: length %d, but with rows up to %d it is %d", roll, plan.Cost, plan.RowsUpTo, least)
+			}
+		}
+	}
+	t.Logf("%d not proved, %d of them for rows up to a length", open, ofRows)
+}
+
+// Larger rolls: glpsol (GNU Linear Programming Kit) proves the least length of
+// rows no longer than the longest piece. No bound is above it, and a claim about
+// rows as long is no worse.
+func TestRollsAgainstGlpsol(t *testing.T) {
+	r := rand.New(rand.NewSource(23))
+	within := 0
+	const tried = 40
+	for range tried {
+		roll := cutting.Roll{Width: 20 + r.Int63n(20)}
+		for range 2 + r.Intn(2) {
+			roll.Pieces = append(roll.Pieces, cutting.Piece{Width: 6 + r.Int63n(14), Height: 6 + r.Int63n(14), Count: 1 + r.Int63n(30), Turn: r.Intn(2) == 0})
+		}
+		ctx, cancel := context.WithTimeout(context.Background(), 500*time.Millisecond)
+		plan, err := cutting.Shortest(ctx, roll, nil)
+		cancel()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := rollFaults(roll, plan); err != nil {
+			t.Errorf("%+v: %v", roll, err)
+		}
+		longest := longestAlong(roll)
+		l := newLister(cutting.Job{Sheets: []cutting.Sheet{{Width: roll.Width, Height: longest}}, Pieces: roll.Pieces})
+		var ways [][]int64
+		var costs []int64
+		for _, row := range l.y {
+			more := l.ways(roll.Width, row)
+			ways, costs = append(ways, more...), append(costs, slices.Repeat([]int64{row}, len(more))...)
+		}
+		want := leastBy(t, roll.Pieces, ways, costs)
+		if plan.LowerBound > want || plan.RowsUpTo >= longest && plan.Cost > want || plan.Proved() && plan.Cost > want {
+			t.Errorf("%+v: length %d, bound %d, proof %q, rows up to %d; glpsol proves %d of rows up to %d", roll, plan.Cost, plan.LowerBound, plan.Proof, plan.RowsUpTo, want, longest)
+		}
+		if plan.Cost-plan.LowerBound <= longest {
+			within++
+		}
+	}
+	if within < tried {
+		t.Errorf("%d of %d within one row of the least", within, tried)
+	}
+}
+
+// longestAlong is the longest side along a roll of pieces that fit it.
+func longestAlong(roll cutting.Roll) int64 {
+	longest := int64(0)
+	for _, p := range roll.Pieces {
+		if p.Width <= roll.Width {
+			longest = max(longest, p.Height)
+		}
+		if p.Turn && p.Height <= roll.Width {
+			longest = max(longest, p.Width)
+		}
+	}
+	return longest
+}
+
+// A batch for a real roll: cloth 980 mm wide, millimetres or inches in 64ths,
+// sizes with nothing in common, a million pieces. In the time given there is a
+// plan that stands up, and by area alone its bound is not below what it must be.
+func TestRealRollsStandUp(t *testing.T) {
+	r := rand.New(rand.NewSource(24))
+	batch := func(width, step int64, kinds int, count int64) cutting.Roll {
+		roll := cutting.Roll{Width: width, Kerf: r.Int63n(2) * step}
+		for range kinds {
+			side := func() int64 { return width/12 + r.Int63n(width/3/step)*step }
+			roll.Pieces = append(roll.Pieces, cutting.Piece{Width: side(), Height: side(), Count: 1 + r.Int63n(count), Turn: r.Intn(3) == 0})
+		}
+		return roll
+	}
+	for name, roll := range map[string]cutting.Roll{
+		"cases and spines":             batch(980, 1, 3, 30),
+		"a batch of eight kinds":       batch(1370, 1, 8, 300),
+		"inches in 64ths":              batch(54*64, 4, 5, 40),
+		"sizes with nothing in common": batch(980_000_000, 1, 6, 60),
+		"a million pieces":             batch(1500, 1, 4, 500_000),
+	} {
+		ctx, cancel := context.WithTimeout(context.Background(), 2*time.Second)
+		at := time.Now()
+		plan, err := cutting.Shortest(ctx, roll, nil)
+		t.Logf("%s: %v, cost %d, bound %d, %d rows, proof %q", name, time.Since(at), plan.Cost, plan.LowerBound, plan.Sheets, plan.Proof)
+		cancel()
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+			continue
+		}
+		if err := rollFaults(roll, plan); err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+		area := 0.0
+		for _, p := range roll.Pieces {
+			area += float64(p.Count) * float64(p.Width+roll.Kerf) * float64(p.Height+roll.Kerf)
+		}
+		if least := area / float64(roll.Width+roll.Kerf); float64(plan.LowerBound) < 0.999*least {
+			t.Errorf("%s: bound %d, by area %.0f", name, plan.LowerBound, least)
+		}
 	}
 }
 

@@ -140,6 +140,9 @@ func (r *rows) level() {
 	r.certificate, r.lowered, r.problem.lower, r.proof = Certificate{}, false, 0, Unproved
 	r.plainColumns()
 	r.used = r.generate()
+	if slices.Max(r.certificate.Weights) == 0 { // stopped; tidying asks for weights of some kind
+		r.certificate.Weights = slices.Repeat([]int64{1}, len(r.wants))
+	}
 	r.finish.lower = max(r.sumAbove(r.finish.lower), r.least())
 	if r.plan == nil {
 		r.cost = r.beyond()
