@@ -2,10 +2,14 @@ package main
 
 import (
 	"encoding/json"
+	"math/big"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"grainwise/model/cutting"
+	"grainwise/model/project"
 )
 
 // asked writes an instance to a file.
@@ -50,6 +54,25 @@ func TestCutStrips(t *testing.T) {
 func TestCutRoll(t *testing.T) {
 	a := answer(t, `{"roll":{"width":980,"unit":100},"pieces":[{"id":"covering","width":368,"height":252,"count":10}]}`)
 	if a.Rows != 5 || a.Length != "1300" || a.Cost != "1260" || a.LowerBound != "1260" || !a.Proved {
+		t.Errorf("%+v", a)
+	}
+}
+
+// By hand: three pieces of 2 stand in one column and two of 3 in the other, so
+// one row of 6, longer than any piece, holds all.
+func TestCutRollIntoLongRows(t *testing.T) {
+	a := answer(t, `{"roll":{"width":2},"pieces":[{"id":"a","width":1,"height":2,"count":3},{"id":"b","width":1,"height":3,"count":2}]}`)
+	if a.Rows != 1 || a.Cost != "6" || a.LowerBound != "6" || !a.Proved || a.RowsUpTo != "" || a.Said == "" {
+		t.Errorf("%+v", a)
+	}
+}
+
+// What is not proved says by how much it may be too long, and what is proved.
+func TestWhatIsSaidOfARoll(t *testing.T) {
+	s := scale{project.Instance{Unit: big.NewRat(1, 2)}}
+	a := s.roll(cutting.RollPlan{Plan: cutting.Plan{Cost: 3939, LowerBound: 3655}, Length: 4000, RowsUpTo: 666})
+	if a.Proved || a.LowerBound != "1827.5" || a.RowsUpTo != "333" ||
+		a.Said != "A plan may be shorter by 142 at most. No plan with rows up to 333 is shorter." {
 		t.Errorf("%+v", a)
 	}
 }
