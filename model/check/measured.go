@@ -4,7 +4,7 @@ import "grainwise/model/book"
 
 // measureFirst: the case rests on the spine's thickness, and so far that is an
 // estimate. It says how far off it may be.
-func measureFirst(b book.Book) []Finding {
+func measureFirst(b *matter) []Finding {
 	estimate, r := b.Block.SpineThickness, b.Ranges.SpineThickness
 	return one(Finding{
 		Level: when(!b.Resolved.Measured.Spine().IsTyped(), Note),
@@ -16,7 +16,7 @@ func measureFirst(b book.Book) []Finding {
 
 // measureOdd: a measure far from its estimate means other paper or a block that
 // was not pressed.
-func measureOdd(b book.Book) []Finding {
+func measureOdd(b *matter) []Finding {
 	m := b.Resolved.Measured
 	return append(
 		odd("", "measured.spineThickness", m.Spine(), b.Block.EstimatedSpine),
@@ -34,7 +34,7 @@ func odd(where, key string, typed book.Choice[book.Length], estimate book.Length
 }
 
 // measureUneven: a block is to be as thick at the head as at the tail.
-func measureUneven(b book.Book) []Finding {
+func measureUneven(b *matter) []Finding {
 	m := b.Resolved.Measured
 	return append(uneven("", "measured.spineThickness", m.SpineAt), uneven("fore-edge", "measured.foreEdgeThickness", m.ForeEdgeAt)...)
 }

@@ -3,7 +3,7 @@ package check
 import "grainwise/model/book"
 
 // threadThin: thread thinner than a thick leaf cuts through its fold.
-func threadThin(b book.Book) []Finding {
+func threadThin(b *matter) []Finding {
 	leaf, thread := b.Resolved.Stock.Paper.Thickness, b.Sewing.ThreadDiameter
 	return one(Finding{
 		Level: when(leaf > threadLeaf && thread < leaf, Check), Part: book.PartBlock, Key: "sewing.threadDiameter",
@@ -11,20 +11,20 @@ func threadThin(b book.Book) []Finding {
 	})
 }
 
-func thickerThread(b book.Book, _ Finding) []Remedy {
+func thickerThread(b *matter, _ Finding) []Remedy {
 	return []Remedy{remedy("thicker-thread", atLeast(b, "sewing.threadDiameter", b.Resolved.Stock.Paper.Thickness))}
 }
 
-func byMachine(b book.Book) bool { return b.Resolved.Sewing.Method == book.Machine }
+func byMachine(b *matter) bool { return b.Resolved.Sewing.Method == book.Machine }
 
-func byHand(b book.Book) bool { return !byMachine(b) && len(b.Sewing.Stations) > 1 }
+func byHand(b *matter) bool { return !byMachine(b) && len(b.Sewing.Stations) > 1 }
 
 // asPamphlet: each section is sewn on its own, and nothing but its own stations
 // holds its ends.
-func asPamphlet(b book.Book) bool { return byHand(b) && b.Resolved.Sewing.Method == book.Pamphlet }
+func asPamphlet(b *matter) bool { return byHand(b) && b.Resolved.Sewing.Method == book.Pamphlet }
 
 // stitchShort: a short machine stitch perforates the fold.
-func stitchShort(b book.Book) []Finding {
+func stitchShort(b *matter) []Finding {
 	if !byMachine(b) {
 		return nil
 	}
@@ -35,12 +35,12 @@ func stitchShort(b book.Book) []Finding {
 	})
 }
 
-func longerStitch(b book.Book, f Finding) []Remedy {
+func longerStitch(b *matter, f Finding) []Remedy {
 	return []Remedy{remedy("longer-stitch", usual(b, f.Key))}
 }
 
 // seamEnds: a machine seam that runs to the edge lets the ends tear.
-func seamEnds(b book.Book) []Finding {
+func seamEnds(b *matter) []Finding {
 	if !byMachine(b) {
 		return nil
 	}
@@ -51,18 +51,18 @@ func seamEnds(b book.Book) []Finding {
 	})
 }
 
-func longerEnds(b book.Book, f Finding) []Remedy {
+func longerEnds(b *matter, f Finding) []Remedy {
 	return []Remedy{remedy("longer-ends", usual(b, f.Key))}
 }
 
 // endStation is how near a station comes to head or tail.
-func endStation(b book.Book) book.Length {
+func endStation(b *matter) book.Length {
 	all := b.Sewing.Stations
 	return min(all[0], b.Block.Height-all[len(all)-1])
 }
 
 // stationEdge: thread near the edge tears out.
-func stationEdge(b book.Book) []Finding {
+func stationEdge(b *matter) []Finding {
 	if !byHand(b) {
 		return nil
 	}
@@ -73,12 +73,12 @@ func stationEdge(b book.Book) []Finding {
 	})
 }
 
-func moveStations(b book.Book, f Finding) []Remedy {
+func moveStations(b *matter, f Finding) []Remedy {
 	return []Remedy{remedy("move-stations", usual(b, f.Key))}
 }
 
 // stationFar: ends flap beyond the last station, folds gape between far ones.
-func stationFar(b book.Book) []Finding {
+func stationFar(b *matter) []Finding {
 	if !byHand(b) {
 		return nil
 	}
@@ -95,14 +95,14 @@ func stationFar(b book.Book) []Finding {
 }
 
 // stationsKey is what the number of stations follows: tapes bring their own.
-func stationsKey(b book.Book) string {
+func stationsKey(b *matter) string {
 	if b.Resolved.Sewing.Method == book.LinkOnTapes {
 		return "sewing.tapes"
 	}
 	return "sewing.stations"
 }
 
-func widestGap(b book.Book) book.Length {
+func widestGap(b *matter) book.Length {
 	var widest book.Length
 	for i, s := range b.Sewing.Stations[1:] {
 		widest = max(widest, s-b.Sewing.Stations[i])
@@ -110,7 +110,7 @@ func widestGap(b book.Book) book.Length {
 	return widest
 }
 
-func addStations(b book.Book, f Finding) []Remedy {
+func addStations(b *matter, f Finding) []Remedy {
 	if f.Key == "sewing.endStation" {
 		return moveStations(b, f)
 	}
@@ -123,7 +123,7 @@ func addStations(b book.Book, f Finding) []Remedy {
 }
 
 // moreTapes proposes so many that the thread runs nowhere too far between two.
-func moreTapes(b book.Book) []Remedy {
+func moreTapes(b *matter) []Remedy {
 	all, width := b.Sewing.Stations, b.Tapes.Width
 	span := all[len(all)-1] - all[0]
 	// (t + 1) gaps and t tapes lie between the kettles, evenly spaced: a gap next
@@ -133,7 +133,7 @@ func moreTapes(b book.Book) []Remedy {
 }
 
 // stationFew: three holes hold a low book only.
-func stationFew(b book.Book) []Finding {
+func stationFew(b *matter) []Finding {
 	n := len(b.Sewing.Stations)
 	return one(Finding{
 		Level: when(asPamphlet(b) && n <= fewStations && b.Block.Height > fewStationsHigh, Check),
@@ -142,12 +142,12 @@ func stationFew(b book.Book) []Finding {
 	})
 }
 
-func fiveStations(_ book.Book, f Finding) []Remedy {
+func fiveStations(_ *matter, f Finding) []Remedy {
 	return []Remedy{remedy("five-stations", number(f.Key, goodStations))}
 }
 
 // templateFlip: a template alike at both ends gets turned over unnoticed.
-func templateFlip(b book.Book) []Finding {
+func templateFlip(b *matter) []Finding {
 	if !byHand(b) {
 		return nil
 	}
@@ -159,7 +159,7 @@ func templateFlip(b book.Book) []Finding {
 }
 
 // outOfMiddle is how far a station's mirror image lies from its fellow, at most.
-func outOfMiddle(b book.Book) book.Length {
+func outOfMiddle(b *matter) book.Length {
 	var out book.Length
 	all := b.Sewing.Stations
 	for i, s := range all {
