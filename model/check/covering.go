@@ -30,18 +30,18 @@ func turnInBare(b *matter) []Finding {
 		}
 	}
 	return worst.one(Finding{
-		Level: over(worst.margin, seen-turnInUnder, seen), Part: book.PartCovering, Key: "covering.turnIn",
-		Found: length(worst.margin), Limit: length(seen - turnInUnder),
+		Level: over(worst.margin, seen-b.limits.turnInUnder, seen), Part: book.PartCovering, Key: "covering.turnIn",
+		Found: length(worst.margin), Limit: length(seen - b.limits.turnInUnder),
 	})
 }
 
 func coverTurnIn(b *matter, f Finding) []Remedy {
 	seen := b.TurnInSeen()
 	around := b.Resolved.Covering.TurnIn - seen
-	longer, wider := turnInUnder+around, remedy("wider-leaf")
+	longer, wider := b.limits.turnInUnder+around, remedy("wider-leaf")
 	for _, s := range b.sides {
-		longer = max(longer, s.margin+turnInUnder+around)
-		if s.overhang != "" && s.margin > seen-turnInUnder {
+		longer = max(longer, s.margin+b.limits.turnInUnder+around)
+		if s.overhang != "" && s.margin > seen-b.limits.turnInUnder {
 			wider.Set = append(wider.Set, atMost(b, s.overhang, s.over+s.margin-usualMargin))
 		}
 	}
@@ -81,8 +81,8 @@ func leafOverEdge(b *matter) []Finding {
 	var found []Finding
 	for _, s := range b.sides {
 		found = append(found, s.one(Finding{
-			Level: under(s.standing, leafMargin, 0), Part: b.Resolved.PastedPart(), Key: s.leaf(),
-			Found: length(s.standing), Limit: length(leafMargin),
+			Level: under(s.standing, b.limits.leafMargin, 0), Part: b.Resolved.PastedPart(), Key: s.leaf(),
+			Found: length(s.standing), Limit: length(b.limits.leafMargin),
 		})...)
 	}
 	return found
@@ -98,7 +98,7 @@ func narrowerLeaf(b *matter, f Finding) []Remedy {
 		if s.overhang == "" {
 			return squareBack(b, s)
 		}
-		narrower := remedy("narrower-leaf", atMost(b, s.overhang, s.over-(leafMargin-s.standing)))
+		narrower := remedy("narrower-leaf", atMost(b, s.overhang, s.over-(b.limits.leafMargin-s.standing)))
 		wider := squareBack(b, s)
 		if s.over > 0 || flush(b) {
 			return append([]Remedy{narrower}, wider...)
@@ -113,15 +113,15 @@ func narrowerLeaf(b *matter, f Finding) []Remedy {
 func cornerNear(b *matter) []Finding {
 	v, bare := b.ToCut.CornerCut, boardAndCovering(b)
 	return one(Finding{
-		Level: under(v.Times(math.Sqrt2), bare+cornerSpare, bare), Part: book.PartCovering, Key: "covering.cornerCut",
-		Found: length(v), Limit: length((bare + cornerSpare).Times(1 / math.Sqrt2)),
+		Level: under(v.Times(math.Sqrt2), bare+b.limits.cornerSpare, bare), Part: book.PartCovering, Key: "covering.cornerCut",
+		Found: length(v), Limit: length((bare + b.limits.cornerSpare).Times(1 / math.Sqrt2)),
 	})
 }
 
 // cornerFar: too much covering is left, and makes a lump.
 func cornerFar(b *matter) []Finding {
 	v, board, q := b.ToCut.CornerCut, b.Resolved.Stock.Board.Thickness, b.Resolved.EdgeCovering().Thickness
-	most := board.Times(cornerBoards) + cornerCoverings*q + cornerLump
+	most := board.Times(b.limits.cornerBoards) + q.Times(b.limits.cornerCoverings) + b.limits.cornerLump
 	return one(Finding{
 		Level: when(v > most, Check), Part: book.PartCovering, Key: "covering.cornerCut",
 		Found: length(v), Limit: length(most),

@@ -56,9 +56,9 @@ func foldCrack(b *matter) []Finding {
 	f := Finding{Part: book.PartFolio, Key: "paper.thickness", Found: length(c)}
 	switch {
 	case has && p.Grain == book.AlongWidth:
-		f.Level, f.Limit, f.saying = when(c >= crackAcross, Stop), length(crackAcross), "across"
+		f.Level, f.Limit, f.saying = when(c >= b.limits.crackAcross, Stop), length(b.limits.crackAcross), "across"
 	case has && p.Grain == book.AlongHeight:
-		f.Level, f.Limit = when(c >= crackAlong, Note), length(crackAlong)
+		f.Level, f.Limit = when(c >= b.limits.crackAlong, Note), length(b.limits.crackAlong)
 	}
 	return one(f)
 }

@@ -27,7 +27,7 @@ func leastSetBack(b *matter) book.Length {
 	if b.Resolved.Spine.Kind == book.SpineBoard {
 		return setBackBoard
 	}
-	return setBackLeast
+	return b.limits.setBackLeast
 }
 
 func widerJoint(b *matter, _ Finding) []Remedy {
@@ -42,8 +42,8 @@ func widerJoint(b *matter, _ Finding) []Remedy {
 // jointWide: far from the block, boards let it sag.
 func jointWide(b *matter) []Finding {
 	return one(Finding{
-		Level: when(b.ToCut.Closes && b.ToCut.SetBack > setBackMost+lost, Check), Part: book.PartJoint, Key: "joint.width",
-		Found: length(b.ToCut.SetBack), Limit: length(setBackMost),
+		Level: when(b.ToCut.Closes && b.ToCut.SetBack > b.limits.setBackMost+lost, Check), Part: book.PartJoint, Key: "joint.width",
+		Found: length(b.ToCut.SetBack), Limit: length(b.limits.setBackMost),
 	})
 }
 

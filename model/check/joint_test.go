@@ -19,7 +19,7 @@ func TestJointClosedAsksForTheNarrowest(t *testing.T) {
 		joint := func(width book.Length) *matter {
 			d.Design.Joint.Width = book.Typed(width)
 			b := book.Compute(book.Resolve(d, stock.Default()))
-			return newMatter(&b, Tools{})
+			return newMatter(&b, Tools{}, usualLimits())
 		}
 		found := jointClosed(joint(2 * measure.Millimetre))
 		if len(found) == 0 {

@@ -379,7 +379,7 @@ func TestTemplateFlipSeesAShiftedStation(t *testing.T) {
 		moved := b
 		moved.Sewing.Stations = append([]book.Length(nil), b.Sewing.Stations...)
 		moved.Sewing.Stations[1] += measure.MM(c.shift)
-		if got := len(templateFlip(newMatter(&moved, Tools{}))); got != c.want {
+		if got := len(templateFlip(newMatter(&moved, Tools{}, usualLimits()))); got != c.want {
 			t.Errorf("one station shifted by %v mm: %d findings, want %d", c.shift, got, c.want)
 		}
 	}

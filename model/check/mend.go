@@ -49,7 +49,7 @@ func (t *trial) try(r Remedy, f Finding) (left Level, better bool) {
 		return f.Level, false
 	}
 	t.after = book.Compute(book.Resolve(changed, t.shelf))
-	after := newMatter(&t.after, t.matter.tools)
+	after := newMatter(&t.after, t.matter.tools, t.matter.limits)
 	left = levelOf(ruleOf(f).findings(after), f)
 	return left, f.Level.WorseThan(left) && !t.worsens(after, f)
 }

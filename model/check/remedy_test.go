@@ -99,7 +99,7 @@ func TestRulesLeaveTheBookAlone(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		b := booktest.Books().Draw(t, "book")
 		before := book.Compute(b.Resolved)
-		m := newMatter(&b, Tools{LongestCut: 100 * measure.Millimetre})
+		m := newMatter(&b, Tools{LongestCut: 100 * measure.Millimetre}, usualLimits())
 		for _, rule := range rules {
 			for _, f := range rule.findings(m) {
 				mend(m, f)

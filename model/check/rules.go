@@ -76,13 +76,13 @@ var rules = []Rule{
 }
 
 // All runs every rule over a book, wherever it is made: see [AllWith].
-func All(b book.Book) []Finding { return AllWith(b, Tools{}) }
+func All(b book.Book) []Finding { return AllWith(b, Tools{}, nil) }
 
-// AllWith runs every rule over a book that is made with some tools: worst
-// first, in the order of making within a level. A remedy that is offered has
+// AllWith runs every rule over a book that is made with some tools, by a
+// studio's own limits where it has set any: worst first, in the order of making within a level. A remedy that is offered has
 // been tried: see [trial].
-func AllWith(b book.Book, t Tools) []Finding {
-	m := newMatter(&b, t)
+func AllWith(b book.Book, t Tools, own Limits) []Finding {
+	m := newMatter(&b, t, own.inForce())
 	found := findings(m)
 	tried := newTrial(m, found)
 	for i, f := range found {

@@ -6,8 +6,8 @@ import "grainwise/model/book"
 func sectionThick(b *matter) []Finding {
 	leaves := 2 * book.Length(b.Resolved.Sections.Folios) * b.Resolved.Stock.Paper.Thickness
 	return one(Finding{
-		Level: over(leaves, sectionCheck, sectionStop), Part: book.PartBlock, Key: "sections.folios",
-		Found: length(leaves), Limit: length(sectionCheck),
+		Level: over(leaves, b.limits.sectionCheck, b.limits.sectionStop), Part: book.PartBlock, Key: "sections.folios",
+		Found: length(leaves), Limit: length(b.limits.sectionCheck),
 	})
 }
 
@@ -16,7 +16,7 @@ func thinnerSections(b *matter, _ Finding) []Remedy {
 	if c <= 0 {
 		return nil
 	}
-	return foliosAtMost(b, int(sectionCheck/(2*c)))
+	return foliosAtMost(b, int(b.limits.sectionCheck/(2*c)))
 }
 
 // sectionHeavy: practitioners' limits of folios for heavy paper.
@@ -60,14 +60,14 @@ func foliosAtMost(b *matter, most int) []Remedy {
 func creepUntrimmed(b *matter) []Finding {
 	creep, trim := b.Block.Creep.High, b.Resolved.Page.TrimFore
 	return one(Finding{
-		Level: when(creep > creepUntrimmedMost && trim <= 0, Check), Part: book.PartFolio, Key: "trim.foreEdge",
-		Found: length(creep), Limit: length(creepUntrimmedMost),
+		Level: when(creep > b.limits.creepUntrimmedMost && trim <= 0, Check), Part: book.PartFolio, Key: "trim.foreEdge",
+		Found: length(creep), Limit: length(b.limits.creepUntrimmedMost),
 	})
 }
 
 func mendCreep(b *matter, _ Finding) []Remedy {
 	trim := remedy("trim", atLeast(b, "trim.foreEdge", b.Block.Creep.High))
-	return append([]Remedy{trim}, creepAtMost(b, creepUntrimmedMost)...)
+	return append([]Remedy{trim}, creepAtMost(b, b.limits.creepUntrimmedMost)...)
 }
 
 // trimUnderCreep: the knife must reach the outer leaves, which stand back by

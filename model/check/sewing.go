@@ -6,7 +6,7 @@ import "grainwise/model/book"
 func threadThin(b *matter) []Finding {
 	leaf, thread := b.Resolved.Stock.Paper.Thickness, b.Sewing.ThreadDiameter
 	return one(Finding{
-		Level: when(leaf > threadLeaf && thread < leaf, Check), Part: book.PartBlock, Key: "sewing.threadDiameter",
+		Level: when(leaf > b.limits.threadLeaf && thread < leaf, Check), Part: book.PartBlock, Key: "sewing.threadDiameter",
 		Found: length(thread), Limit: length(leaf),
 	})
 }
@@ -30,8 +30,8 @@ func stitchShort(b *matter) []Finding {
 	}
 	stitch := b.Resolved.Sewing.Stitch
 	return one(Finding{
-		Level: under(stitch, stitchCheck, stitchStop), Part: book.PartBlock, Key: "sewing.stitch",
-		Found: length(stitch), Limit: length(stitchCheck),
+		Level: under(stitch, b.limits.stitchCheck, b.limits.stitchStop), Part: book.PartBlock, Key: "sewing.stitch",
+		Found: length(stitch), Limit: length(b.limits.stitchCheck),
 	})
 }
 
@@ -46,8 +46,8 @@ func seamEnds(b *matter) []Finding {
 	}
 	end := min(b.Sewing.Seam.Low, b.Block.Height-b.Sewing.Seam.High)
 	return one(Finding{
-		Level: under(end, endsCheck, endsStop), Part: book.PartBlock, Key: "sewing.freeEnds",
-		Found: length(end), Limit: length(endsCheck),
+		Level: under(end, b.limits.endsCheck, b.limits.endsStop), Part: book.PartBlock, Key: "sewing.freeEnds",
+		Found: length(end), Limit: length(b.limits.endsCheck),
 	})
 }
 
@@ -68,8 +68,8 @@ func stationEdge(b *matter) []Finding {
 	}
 	end := endStation(b)
 	return one(Finding{
-		Level: when(end < stationLeast, Stop), Part: book.PartBlock, Key: "sewing.endStation",
-		Found: length(end), Limit: length(stationLeast),
+		Level: when(end < b.limits.stationLeast, Stop), Part: book.PartBlock, Key: "sewing.endStation",
+		Found: length(end), Limit: length(b.limits.stationLeast),
 	})
 }
 
@@ -89,8 +89,8 @@ func stationFar(b *matter) []Finding {
 			Found: length(end), Limit: length(stationMost),
 		}),
 		one(Finding{
-			Level: when(apart > stationApart, Check), Part: book.PartBlock, Key: stationsKey(b),
-			Found: length(apart), Limit: length(stationApart), saying: "apart",
+			Level: when(apart > b.limits.stationApart, Check), Part: book.PartBlock, Key: stationsKey(b),
+			Found: length(apart), Limit: length(b.limits.stationApart), saying: "apart",
 		})...)
 }
 
@@ -118,7 +118,7 @@ func addStations(b *matter, f Finding) []Remedy {
 		return moreTapes(b)
 	}
 	all := b.Sewing.Stations
-	gaps := (all[len(all)-1] - all[0] + stationApart - 1) / stationApart
+	gaps := (all[len(all)-1] - all[0] + b.limits.stationApart - 1) / b.limits.stationApart
 	return []Remedy{remedy("add-stations", number("sewing.stations", int(gaps)+1))}
 }
 
@@ -128,7 +128,7 @@ func moreTapes(b *matter) []Remedy {
 	span := all[len(all)-1] - all[0]
 	// (t + 1) gaps and t tapes lie between the kettles, evenly spaced: a gap next
 	// to a kettle has one tape's half only.
-	tapes := int((span + stationApart + width/2 - 1) / (stationApart + width/2))
+	tapes := int((span + b.limits.stationApart + width/2 - 1) / (b.limits.stationApart + width/2))
 	return []Remedy{remedy("more-tapes", number("sewing.tapes", min(max(tapes-1, 0), book.MaxTapes)))}
 }
 

@@ -69,8 +69,8 @@ func squareSmall(b *matter) []Finding {
 	var found []Finding
 	for _, s := range b.sides {
 		found = append(found, s.one(Finding{
-			Level: Worse(when(s.wide < squareLeast, Check), when(s.wide <= 0, Stop)),
-			Part:  book.PartBoard, Key: s.square, Found: length(s.wide), Limit: length(squareLeast),
+			Level: Worse(when(s.wide < b.limits.squareLeast, Check), when(s.wide <= 0, Stop)),
+			Part:  book.PartBoard, Key: s.square, Found: length(s.wide), Limit: length(b.limits.squareLeast),
 		})...)
 	}
 	return found
@@ -110,26 +110,26 @@ func squareBack(b *matter, s side) []Remedy {
 
 // boardThin: a high board bends.
 func boardThin(b *matter) []Finding {
-	board, least := b.Resolved.Stock.Board.Thickness, boardFor(b.Resolved.Page.Height)
+	board, least := b.Resolved.Stock.Board.Thickness, boardFor(b)
 	return one(Finding{
 		Level: when(board < least, Check), Part: book.PartBoard, Key: "board.thickness",
 		Found: length(board), Limit: length(least), Blanks: map[string]any{"height": b.Resolved.Page.Height},
 	})
 }
 
-func boardFor(height book.Length) book.Length {
-	switch {
+func boardFor(b *matter) book.Length {
+	switch height := b.Resolved.Page.Height; {
 	case height > boardTall:
-		return boardLeastTall
+		return b.limits.boardLeastTall
 	case height > boardHigh:
-		return boardLeast
+		return b.limits.boardLeast
 	}
 	return 0
 }
 
 // thickerBoard takes the next half millimetre, as boards are sold.
 func thickerBoard(b *matter, f Finding) []Remedy {
-	least := boardFor(b.Resolved.Page.Height)
+	least := boardFor(b)
 	return []Remedy{remedy("thicker-board", atLeast(b, f.Key, least.RoundUp(boardsSold)))}
 }
 

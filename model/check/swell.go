@@ -6,7 +6,7 @@ import "grainwise/model/book"
 // aimed at.
 func swellHigh(b *matter) []Finding {
 	return one(Finding{
-		Level: over(b.Block.Swell, swellCheck, swellStop), Part: book.PartBlock, Key: "sewing.threadDiameter",
+		Level: over(b.Block.Swell, swellCheck, b.limits.swellStop), Part: book.PartBlock, Key: "sewing.threadDiameter",
 		Found: ratio(b.Block.Swell), Limit: ratio(swellCheck),
 	})
 }
@@ -38,7 +38,7 @@ func finerThread(b *matter) []Remedy {
 // blockHungry: what the owner adds goes to the fore edge; the spine has only
 // the room that thread and pleats made.
 func blockHungry(b *matter) []Finding {
-	added, room := b.Block.FilledForeEdge-b.Block.ForeEdgeThickness, spineRoom(b).Times(hungryShare)
+	added, room := b.Block.FilledForeEdge-b.Block.ForeEdgeThickness, spineRoom(b).Times(b.limits.hungryShare)
 	return one(Finding{
 		Level: when(added > room, Check), Part: book.PartBlock, Key: "owner.addedPerLeaf",
 		Found: length(added), Limit: length(room),
@@ -46,7 +46,7 @@ func blockHungry(b *matter) []Finding {
 }
 
 func spineRoom(b *matter) book.Length {
-	return max(b.Block.SpineThickness-b.Block.ForeEdgeThickness, hungryRoom)
+	return max(b.Block.SpineThickness-b.Block.ForeEdgeThickness, b.limits.hungryRoom)
 }
 
 func moreRoom(b *matter, f Finding) []Remedy {
@@ -58,12 +58,12 @@ func moreRoom(b *matter, f Finding) []Remedy {
 		proposed = append(proposed, remedy("pleats", usual(b, "liner.pleatDepth")))
 	}
 	if pleated && n > 1 && b.Resolved.Liner.PleatDepth > 0 {
-		lacking := added.Times(1/hungryShare) - (b.Block.SpineThickness - b.Block.ForeEdgeThickness)
+		lacking := added.Times(1/b.limits.hungryShare) - (b.Block.SpineThickness - b.Block.ForeEdgeThickness)
 		thicker := b.Resolved.Stock.Liner.Thickness + lacking/book.Length(2*(n-1))
 		proposed = append(proposed, remedy("thicker-liner", atLeast(b, "liner.thickness", thicker)))
 	}
 	if each := 2 * book.Length(n) * b.Resolved.Page.OwnerAdds; each > 0 {
-		proposed = append(proposed, foliosAtMost(b, int(spineRoom(b).Times(hungryShare)/each))...)
+		proposed = append(proposed, foliosAtMost(b, int(spineRoom(b).Times(b.limits.hungryShare)/each))...)
 	}
 	return proposed
 }

@@ -89,7 +89,7 @@ func TestRemediesAreNamed(t *testing.T) {
 	proposed := map[string]bool{}
 	propose := func(set []string, tools Tools) {
 		b := reckon(with(t, measure.Metric, set...))
-		m := newMatter(&b, tools)
+		m := newMatter(&b, tools, usualLimits())
 		for _, f := range findings(m) {
 			for _, r := range mend(m, f) {
 				proposed[r.Name] = true
@@ -148,7 +148,7 @@ func TestWantedTellsThemApart(t *testing.T) {
 	if got, want := swell.Wanted(measure.Style{Decimals: 1}), "found 1.362, wanted 1.36 at most"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
-	f := Finding{ID: "square-small", Found: length(measure.MM(1.98)), Limit: length(squareLeast), Blanks: map[string]any{"edge": "head"}}
+	f := Finding{ID: "square-small", Found: length(measure.MM(1.98)), Limit: length(usualLimits().squareLeast), Blanks: map[string]any{"edge": "head"}}
 	for _, c := range []struct {
 		style measure.Style
 		want  string

@@ -9,8 +9,8 @@ import (
 func sheetWaste(b *matter) []Finding {
 	share := 100 * b.SheetShare()
 	return one(Finding{
-		Level: when(b.Use.FoliosASheet > 0 && share < sheetUsed, Note), Part: book.PartFolio, Key: "page.height",
-		Found: percent(share), Limit: percent(sheetUsed), Blanks: map[string]any{"folios": b.Use.FoliosASheet},
+		Level: when(b.Use.FoliosASheet > 0 && share < b.limits.sheetUsed, Note), Part: book.PartFolio, Key: "page.height",
+		Found: percent(share), Limit: percent(b.limits.sheetUsed), Blanks: map[string]any{"folios": b.Use.FoliosASheet},
 	})
 }
 
@@ -31,7 +31,7 @@ func yieldStep(b *matter) []Finding {
 	}
 	var found []Finding
 	for _, key := range []string{"page.height", "page.width"} {
-		size, folios, gains := b.NearYield(key, yieldNear)
+		size, folios, gains := b.NearYield(key, b.limits.yieldNear)
 		f := Finding{
 			Level: when(gains, Note), Part: book.PartFolio, Key: key,
 			Found: count(b.Use.FoliosASheet), Limit: count(folios), Blanks: map[string]any{"size": size},
@@ -45,7 +45,7 @@ func yieldStep(b *matter) []Finding {
 }
 
 func takeStep(b *matter, f Finding) []Remedy {
-	size, _, _ := b.NearYield(f.Key, yieldNear)
+	size, _, _ := b.NearYield(f.Key, b.limits.yieldNear)
 	return []Remedy{remedy("next-yield", atMost(b, f.Key, size))}
 }
 
@@ -85,9 +85,9 @@ func longLever(b *matter) []Finding {
 	}
 	lever := width.MM() / height.MM()
 	return one(Finding{
-		Level: when(lever > leverMost && mass > leverMass, Check), Part: book.PartBlock, Key: "page.width",
-		Found: ratio(lever), Limit: ratio(leverMost),
-		Blanks: map[string]any{"mass": Quantity{mass, Grams}, "least": Quantity{leverMass, Grams}},
+		Level: when(lever > b.limits.leverMost && mass > b.limits.leverMass, Check), Part: book.PartBlock, Key: "page.width",
+		Found: ratio(lever), Limit: ratio(b.limits.leverMost),
+		Blanks: map[string]any{"mass": Quantity{mass, Grams}, "least": Quantity{b.limits.leverMass, Grams}},
 	})
 }
 
@@ -97,9 +97,9 @@ func shorterLever(b *matter, f Finding) []Remedy {
 	var proposed []Remedy
 	n, m := b.Resolved.Sections.Count, b.Mass
 	if each := (m.Paper + m.Interleaf) / float64(n); each > 0 {
-		if fewer := n - 1 - int((m.Total()-leverMass)/each); fewer >= 1 {
+		if fewer := n - 1 - int((m.Total()-b.limits.leverMass)/each); fewer >= 1 {
 			proposed = append(proposed, remedy("sections-out", number("sections.count", fewer)))
 		}
 	}
-	return append(proposed, remedy("narrower-page", atMost(b, f.Key, b.Resolved.Page.Height.Times(leverMost))))
+	return append(proposed, remedy("narrower-page", atMost(b, f.Key, b.Resolved.Page.Height.Times(b.limits.leverMost))))
 }
