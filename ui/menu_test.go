@@ -37,6 +37,7 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"Sizes from my paper…":   sheetsOpen,
 		"Measure the block…":     sheetsOpen,
 		"My tools…":              sheetsOpen,
+		"My limits…":             sheetsOpen,
 		"Why this value?":        sheetsOpen,
 		"Trade words…":           sheetsOpen,
 		"Earlier saves…":         sheetsOpen,
