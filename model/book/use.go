@@ -2,6 +2,7 @@ package book
 
 import (
 	"math"
+	"slices"
 
 	"grainwise/model/measure"
 	"grainwise/model/stock"
@@ -42,6 +43,19 @@ func computeCost(r *Resolved, b *Book) (measure.Money, bool) {
 		return measure.Money{}, false
 	}
 	return measure.Money{Minor: int64(math.Round(sum)), Currency: currency}, true
+}
+
+// Unpriced are the materials of the book that have no price, in the order of
+// making.
+func (b *Book) Unpriced() []string {
+	var names []string
+	for _, p := range b.Parts {
+		m, _ := b.Resolved.materialOf(p.ID)
+		if m.Price.Amount.Currency == "" && !slices.Contains(names, m.Name) {
+			names = append(names, m.Name)
+		}
+	}
+	return names
 }
 
 // materialOf is the material that a part is cut from, and whether it is turned.
