@@ -206,6 +206,9 @@ func (w *Window) writeOver(path string, base project.Stamp, then func()) {
 		w.notSaved(err, then)
 		return
 	}
+	if w.keeping.looked != "" {
+		w.closeStrip() // it is a copy from now on
+	}
 	w.keeping.on(path, now)
 	w.status.savedAt = w.session.Now().Format("15:04")
 	w.session.Saved(path)
