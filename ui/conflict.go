@@ -16,7 +16,7 @@ import (
 func (w *Window) sighted(s keeper.Sight) {
 	key := w.session.Moving()
 	switch {
-	case s.Path != w.session.Path() || s.Known != w.keeping.known || w.busy() || key != "":
+	case s.Path != w.session.Path() || s.Known != w.keeping.known || w.busy() || w.saving != nil || key != "":
 		return
 	case s.Now == w.keeping.base && !w.keeping.gone: // back again, after it was let be
 		w.keeping.seen(s)

@@ -84,6 +84,18 @@ func (k *keeping) seen(s keeper.Sight) {
 	k.look(s.Path, s.Now)
 }
 
+// leaveBehind leaves the work where it is found again, and goes on in another
+// place: for a save that nobody waits for.
+func (k *keeping) leaveBehind() {
+	if k.slot == nil {
+		return
+	}
+	s, slot := k.window.session, k.slot
+	work := project.Unsaved{Project: s.Project().Clone(), Path: s.Path(), Base: k.base, Time: s.Now()}
+	k.keeper.End(func() { slot.leave(work) })
+	k.use(&place{recovery: k.window.ports.Recovery})
+}
+
 // end gives the slot up: nothing would be lost any more.
 func (k *keeping) end() {
 	k.giveUp()

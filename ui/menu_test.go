@@ -77,7 +77,7 @@ func watch(t *testing.T, label string, see func(*Window) any) {
 		w.undo()
 	}
 	if label == "Open…" || label == "New…" { // with nothing to lose: no question first
-		w.session.Saved("")
+		w.session.Saved(w.session.Project(), "")
 	}
 	before := see(w)
 	itemOf(w, label).Action()

@@ -115,9 +115,14 @@ func (s *Session) Path() string { return s.path }
 // Unsaved says whether there is something to lose.
 func (s *Session) Unsaved() bool { return s.loose || !s.project.Equal(s.saved) }
 
-// Saved says that what stands now has been written to a file.
-func (s *Session) Saved(path string) {
-	s.path, s.saved, s.loose = path, s.project.Clone(), false
+// Begun counts the projects that have stood here: another number is another
+// project.
+func (s *Session) Begun() int { return s.begun }
+
+// Saved says that a project, as it stands or has stood here, has been written to
+// a file.
+func (s *Session) Saved(p project.Project, path string) {
+	s.path, s.saved, s.loose = path, p.Clone(), false
 	s.tell()
 }
 
