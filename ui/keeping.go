@@ -46,11 +46,11 @@ func (k *keeping) hear(slot *place, told keeper.Told) {
 
 // show has the keeper keep what is not saved.
 func (k *keeping) show() {
-	s := k.window.session
+	s, work := k.window.session, k.window.work()
 	switch {
 	case k.keeper == nil:
-	case s.Unsaved():
-		k.keeper.Keep(project.Unsaved{Project: s.Project(), Path: s.Path(), Base: k.base, Time: s.Now()})
+	case !s.Filed(work):
+		k.keeper.Keep(project.Unsaved{Project: work, Path: s.Path(), Base: k.base, Time: s.Now()})
 	default:
 		k.keeper.Clear()
 	}

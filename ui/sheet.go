@@ -177,7 +177,7 @@ func (e *sheetEntry) TypedKey(key *fyne.KeyEvent) {
 // there was either.
 func (w *Window) escape() bool {
 	if len(w.sheets) == 0 {
-		return w.leaveTour()
+		return w.endTour()
 	}
 	w.sheets[len(w.sheets)-1].escape()
 	return true

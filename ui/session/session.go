@@ -113,7 +113,11 @@ func (s *Session) SetSystem(system measure.System) {
 func (s *Session) Path() string { return s.path }
 
 // Unsaved says whether there is something to lose.
-func (s *Session) Unsaved() bool { return s.loose || !s.project.Equal(s.saved) }
+func (s *Session) Unsaved() bool { return !s.Filed(s.project) }
+
+// Filed says whether a project, much like the one that stands here, is as its
+// file holds it.
+func (s *Session) Filed(p project.Project) bool { return !s.loose && p.Equal(s.saved) }
 
 // Begun counts the projects that have stood here: another number is another
 // project.
