@@ -23,6 +23,7 @@ type stop struct {
 	begin func(*tour)                      // makes ready what the maker is asked to do
 	done  func(now, then book.Design) bool // what was asked is done; nil where nothing was
 	able  func(*Window) bool               // whether this book can show it; nil: any
+	right bool                             // the place is among the findings, which a narrow window shows in the drawing's place
 }
 
 // stops is the whole walk, in order.
@@ -34,9 +35,9 @@ func stops() []stop {
 			id: "height", place: func(w *Window) fyne.CanvasObject { return w.rowToShow("page.height") },
 			done: func(now, then book.Design) bool { return now.Page.Height != then.Page.Height },
 		},
-		{id: "cut", place: func(w *Window) fyne.CanvasObject { return w.cut.list }},
+		{id: "cut", right: true, place: func(w *Window) fyne.CanvasObject { return w.cut.list }},
 		{
-			id: "grain", place: func(w *Window) fyne.CanvasObject { return w.findings.scroll },
+			id: "grain", right: true, place: func(w *Window) fyne.CanvasObject { return w.findings.scroll },
 			begin: (*tour).turnLeaves,
 			done:  func(now, _ book.Design) bool { return !now.Paper.Turned },
 			able:  (*Window).showsGrain,
@@ -154,6 +155,7 @@ func (t *tour) turnTo(i int) {
 	}
 	t.at = max(i, 0)
 	s := t.stops[t.at]
+	t.window.turnSide(s.right)
 	t.mend()
 	text := "tour." + s.id + ".text"
 	if s.id == "grain" && t.window.session.Decisions().Design.Paper.Turned {

@@ -165,11 +165,14 @@ func walkTo(w *Window, id string) {
 
 // The card stands inside the window at every stop, also in a small one.
 func TestTheWalksCardStandsInTheWindow(t *testing.T) {
-	for _, size := range []fyne.Size{{Width: 1600, Height: 1000}, {Width: 1240, Height: 660}} {
+	for _, size := range []fyne.Size{{Width: 1600, Height: 1000}, {Width: 1240, Height: 660}, {Width: 1060, Height: 660}} {
 		w := openDemo(t)
 		w.win.Resize(size)
 		w.takeTour()
 		for w.tour != nil {
+			if s := w.tour.stops[w.tour.at]; !shown(w, s.place(w)) {
+				t.Errorf("%v, stop %s: its place is not on show", size, s.id)
+			}
 			at, card := w.tour.card.Position(), w.tour.card.Size()
 			if at.X < 0 || at.Y < 0 || at.X+card.Width > w.over.Size().Width || at.Y+card.Height > w.over.Size().Height {
 				t.Errorf("%v, stop %s: card %v at %v", size, w.tour.stops[w.tour.at].id, card, at)
@@ -177,6 +180,16 @@ func TestTheWalksCardStandsInTheWindow(t *testing.T) {
 			test.Tap(w.tour.onward)
 		}
 	}
+}
+
+// shown says whether an object lies in what the window shows.
+func shown(w *Window, o fyne.CanvasObject) bool {
+	for _, seen := range test.LaidOutObjects(w.win.Content()) {
+		if seen == o {
+			return true
+		}
+	}
+	return false
 }
 
 // Another project opened on the way is not written over when the walk ends.
