@@ -64,7 +64,7 @@ func (a arguments) seconds() (time.Duration, error) {
 
 // answerTo asks the planner the instance's question.
 func answerTo(ctx context.Context, i project.Instance) (any, error) {
-	scale := scale{i}
+	scale := newScale(i)
 	switch {
 	case i.Value:
 		found, err := cutting.MostValuable(ctx, i.Job)
@@ -92,7 +92,7 @@ func inFile(file string, i project.Instance, err error) error {
 	if !errors.As(err, &t) {
 		return errors.New(file + ": " + words.Say("instance.noPlan"))
 	}
-	say := scale{i}.say
+	say := newScale(i).say
 	with := words.With{"what": what(i, t), "width": say(t.OverWidth), "height": say(t.OverHeight), "have": t.Have, "need": t.Need}
 	key := map[cutting.Fault]string{
 		cutting.NotASize: "size", cutting.NotACount: "count", cutting.NotACost: "cost", cutting.LostEdges: "edges",
@@ -121,10 +121,23 @@ func what(i project.Instance, t *cutting.Trouble) string {
 }
 
 // scale turns the planner's whole numbers back into the instance's unit.
-type scale struct{ project.Instance }
+type scale struct {
+	project.Instance
+	sizes map[int64]json.Number // written so far: a sheet of small pieces repeats few of them
+}
 
-func (s scale) size(n int64) json.Number { return decimal(n, s.Unit) }
-func (s scale) say(n int64) string       { return string(s.size(n)) }
+func newScale(i project.Instance) scale { return scale{i, map[int64]json.Number{}} }
+
+func (s scale) size(n int64) json.Number {
+	size, known := s.sizes[n]
+	if !known {
+		size = decimal(n, s.Unit)
+		s.sizes[n] = size
+	}
+	return size
+}
+
+func (s scale) say(n int64) string { return string(s.size(n)) }
 
 // decimal is n units, exactly.
 func decimal(n int64, unit *big.Rat) json.Number {
