@@ -1,6 +1,7 @@
 package cutting
 
 import (
+	"math"
 	"slices"
 	"sort"
 )
@@ -64,31 +65,27 @@ func sums(length int64, sizes []int64) ([]int64, bool) {
 
 // withMultiples adds every multiple of a size to sums that are sorted.
 func withMultiples(sums []int64, size, length int64) []int64 {
-	for {
-		more := make([]int64, 0, 2*len(sums))
-		added := false
-		i, j := 0, 0
-		for i < len(sums) || j < len(sums) {
-			switch {
-			case j == len(sums) || sums[j]+size > length:
-				more = append(more, sums[i:]...)
-				i, j = len(sums), len(sums)
-			case i == len(sums) || sums[j]+size < sums[i]:
-				more = append(more, sums[j]+size)
-				added = true
-				j++
-			case sums[j]+size == sums[i]:
-				j++
-			default:
-				more = append(more, sums[i])
-				i++
-			}
+	all := make([]int64, 0, 2*len(sums))
+	for i, j := 0, 0; len(all) <= mostPlaces; {
+		next := int64(math.MaxInt64)
+		if i < len(sums) {
+			next = sums[i]
 		}
-		if !added || len(more) > mostPlaces {
-			return more
+		if j < len(all) && all[j]+size <= length {
+			next = min(next, all[j]+size)
 		}
-		sums = more
+		if next == math.MaxInt64 {
+			break
+		}
+		all = append(all, next)
+		if i < len(sums) && sums[i] == next {
+			i++
+		}
+		if j < len(all) && all[j]+size == next {
+			j++
+		}
 	}
+	return all
 }
 
 // within is the index of the largest of sorted values that is not over a limit.

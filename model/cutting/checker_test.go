@@ -19,43 +19,47 @@ type box struct {
 // boxes walks a tree, and says where it contradicts itself: parts that do not
 // lie beside each other in their whole, with the kerf between them.
 func boxes(p cutting.Part, kerf int64) (all []box, err error) {
+	err = gather(p, kerf, &all)
+	return all, err
+}
+
+func gather(p cutting.Part, kerf int64, all *[]box) error {
 	if p.Width < 0 || p.Height < 0 {
-		return nil, fmt.Errorf("a part of %d × %d", p.Width, p.Height)
+		return fmt.Errorf("a part of %d × %d", p.Width, p.Height)
 	}
 	if p.Cut == "" {
 		if p.Piece == cutting.Waste {
-			return nil, nil
+			return nil
 		}
-		return []box{{p.Piece, p.X, p.Y, p.Width, p.Height}}, nil
+		*all = append(*all, box{p.Piece, p.X, p.Y, p.Width, p.Height})
+		return nil
 	}
 	a, b := p.Parts[0], p.Parts[1]
 	right, top := p.X+p.Width, p.Y+p.Height
 	switch p.Cut {
 	case cutting.Vertical:
 		if a.X != p.X || a.X+a.Width != p.At || !beyond(b.X, p.At, p.X, right, kerf) || b.X+b.Width != right {
-			return nil, fmt.Errorf("a vertical cut at %d divides %d…%d into %d…%d and %d…%d", p.At, p.X, right, a.X, a.X+a.Width, b.X, b.X+b.Width)
+			return fmt.Errorf("a vertical cut at %d divides %d…%d into %d…%d and %d…%d", p.At, p.X, right, a.X, a.X+a.Width, b.X, b.X+b.Width)
 		}
 		if a.Y != p.Y || b.Y != p.Y || a.Height != p.Height || b.Height != p.Height {
-			return nil, fmt.Errorf("a vertical cut does not go through")
+			return fmt.Errorf("a vertical cut does not go through")
 		}
 	case cutting.Horizontal:
 		if a.Y != p.Y || a.Y+a.Height != p.At || !beyond(b.Y, p.At, p.Y, top, kerf) || b.Y+b.Height != top {
-			return nil, fmt.Errorf("a horizontal cut at %d divides %d…%d into %d…%d and %d…%d", p.At, p.Y, top, a.Y, a.Y+a.Height, b.Y, b.Y+b.Height)
+			return fmt.Errorf("a horizontal cut at %d divides %d…%d into %d…%d and %d…%d", p.At, p.Y, top, a.Y, a.Y+a.Height, b.Y, b.Y+b.Height)
 		}
 		if a.X != p.X || b.X != p.X || a.Width != p.Width || b.Width != p.Width {
-			return nil, fmt.Errorf("a horizontal cut does not go through")
+			return fmt.Errorf("a horizontal cut does not go through")
 		}
 	default:
-		return nil, fmt.Errorf("a cut %q", p.Cut)
+		return fmt.Errorf("a cut %q", p.Cut)
 	}
 	for _, part := range p.Parts {
-		inner, err := boxes(part, kerf)
-		if err != nil {
-			return nil, err
+		if err := gather(part, kerf, all); err != nil {
+			return err
 		}
-		all = append(all, inner...)
 	}
-	return all, nil
+	return nil
 }
 
 // beyond says whether what follows a cut begins a kerf behind it, or less where
@@ -128,16 +132,25 @@ func faults(job cutting.Job, plan cutting.Plan) error {
 			return fmt.Errorf("%d sheets of size %d, there are %d", used[i], i, s.Stock)
 		}
 	}
-	for k, p := range job.Pieces {
-		if made[k] != plan.Made[k] || made[k] < p.Count {
-			return fmt.Errorf("%d pieces of kind %d, said to be %d, wanted %d", made[k], k, plan.Made[k], p.Count)
-		}
+	if err := madeAsSaid(job, plan, made); err != nil {
+		return err
 	}
 	if sheets != plan.Sheets || cost != plan.Cost {
 		return fmt.Errorf("%d sheets for %d, said to be %d for %d", sheets, cost, plan.Sheets, plan.Cost)
 	}
 	if plan.LowerBound > plan.Cost || plan.Proved() != (plan.LowerBound == plan.Cost) {
 		return fmt.Errorf("cost %d, bound %d, proof %q", plan.Cost, plan.LowerBound, plan.Proof)
+	}
+	return nil
+}
+
+// madeAsSaid compares what the layouts give with what the plan says and what is
+// wanted.
+func madeAsSaid(job cutting.Job, plan cutting.Plan, made []int64) error {
+	for k, p := range job.Pieces {
+		if made[k] != plan.Made[k] || made[k] < p.Count {
+			return fmt.Errorf("%d pieces of kind %d, said to be %d, wanted %d", made[k], k, plan.Made[k], p.Count)
+		}
 	}
 	return nil
 }

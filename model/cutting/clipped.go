@@ -114,14 +114,26 @@ func (c *clipped) join(at, a, b int, cut Direction, weights []int64) {
 	}
 }
 
-// build is how a rectangle is cut; nil for waste.
+// build is how a rectangle is cut; nil for waste. Rectangles that are cut alike
+// share a build.
 func (c *clipped) build(at int) *build {
-	switch {
-	case c.worth[at] == 0:
-		return nil
-	case c.piece[at] >= 0:
-		return &build{fit: int(c.piece[at])}
+	made := map[int]*build{}
+	var cut func(at int) *build
+	cut = func(at int) *build {
+		if c.worth[at] == 0 {
+			return nil
+		}
+		b, known := made[at]
+		switch h := c.from[at]; {
+		case known:
+		case c.piece[at] >= 0:
+			b = piece(int(c.piece[at]), c.fits)
+		default:
+			first := cut(int(h.first))
+			b = beside(h.cut, first, cut(int(h.second)))
+		}
+		made[at] = b
+		return b
 	}
-	h := c.from[at]
-	return &build{cut: h.cut, first: c.build(int(h.first)), second: c.build(int(h.second))}
+	return cut(at)
 }

@@ -8,7 +8,7 @@ import "math/rand/v2"
 func (f *finish) byCorners(columns []column, cost int64, effort int) bool {
 	chance := rand.New(rand.NewPCG(uint64(effort), uint64(len(columns))))
 	for try := range cornerTries * effort {
-		m := newMaster(f.wants, f.costs, f.stock)
+		m := newMaster(f.wants, f.costs, f.stock, f.stop)
 		m.columns = columns
 		m.dearer = make([]float64, len(columns))
 		for c := range m.dearer {

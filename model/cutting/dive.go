@@ -49,7 +49,7 @@ func (f *finish) byDive(cost int64, effort int) bool {
 func (d *dive) down(wants, stock []int64, rest int64) ([]patternUse, bool) {
 	var plan []patternUse
 	for slices.Max(wants) > 0 {
-		m := newMaster(wants, d.costs, stock)
+		m := newMaster(wants, d.costs, stock, d.stop)
 		if !d.price(m, wants) || m.total() > float64(rest)+1e-6 {
 			return nil, false
 		}

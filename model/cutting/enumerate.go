@@ -34,7 +34,9 @@ type enumeration struct {
 	need      []int64    // by rectangle: the weight below which a part of it is of no use
 	entries   [][]*entry // by rectangle
 	truncated bool       // something was left out
+	halted    bool       // it was told to stop
 	slab      []entry
+	builds    map[*entry]*build
 }
 
 const never = math.MaxInt64
@@ -155,12 +157,12 @@ func (e *enumeration) addPieces(set *entrySet, i, j int) {
 func (e *enumeration) addCuts(set *entrySet, i, j int) {
 	nx := len(e.table.x.at)
 	need := e.need[j*nx+i]
-	e.table.splits(i, j, func(s split, most int64) {
-		if most < need {
-			return
+	e.table.splits(i, j, func(s split, most int64) bool {
+		if most >= need {
+			ai, aj, bi, bj := s.children(i, j)
+			e.join(set, s.cut, e.entries[aj*nx+ai], e.entries[bj*nx+bi], need)
 		}
-		ai, aj, bi, bj := s.children(i, j)
-		e.join(set, s.cut, e.entries[aj*nx+ai], e.entries[bj*nx+bi], need)
+		return !e.halted
 	})
 }
 
@@ -168,7 +170,7 @@ func (e *enumeration) addCuts(set *entrySet, i, j int) {
 // heaviest first.
 func (e *enumeration) join(set *entrySet, cut Direction, first, second []*entry, need int64) {
 	for _, a := range first {
-		if len(second) == 0 || a.weight+second[0].weight < need {
+		if len(second) == 0 || a.weight+second[0].weight < need || e.halt() {
 			return
 		}
 		for _, b := range second {
@@ -186,6 +188,14 @@ func (e *enumeration) join(set *entrySet, cut Direction, first, second []*entry,
 			return
 		}
 	}
+}
+
+// halt says whether it was told to stop.
+func (e *enumeration) halt() bool {
+	if e.stop() {
+		e.halted, e.truncated = true, true
+	}
+	return e.halted
 }
 
 // joined counts settings: parts that are alike are cut together, and a strip as
@@ -223,6 +233,9 @@ func (e *enumeration) keep(set *entrySet) []*entry {
 		if e.covered(kept, candidate) {
 			continue
 		}
+		if e.halt() {
+			break
+		}
 		if len(kept) == e.beam {
 			e.truncated = true
 			break
@@ -250,12 +263,23 @@ func (e *enumeration) store(en entry) *entry {
 	return &e.slab[len(e.slab)-1]
 }
 
-// build is the entry's way of cutting.
-func (en *entry) build() *build {
-	if en.cut == "" {
-		return &build{fit: en.fit}
+// build is an entry's way of cutting.
+func (e *enumeration) build(en *entry) *build {
+	if b, known := e.builds[en]; known {
+		return b
 	}
-	return &build{cut: en.cut, first: en.first.build(), second: en.second.build()}
+	var b *build
+	if en.cut == "" {
+		b = piece(en.fit, e.table.fits)
+	} else {
+		first := e.build(en.first)
+		b = beside(en.cut, first, e.build(en.second))
+	}
+	if e.builds == nil {
+		e.builds = map[*entry]*build{}
+	}
+	e.builds[en] = b
+	return b
 }
 
 // entrySet holds entries by their counts; of two alike it keeps the one with

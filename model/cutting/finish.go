@@ -11,6 +11,7 @@ import (
 type finish struct {
 	*problem
 	used       map[int]float64 // by the linear program
+	first      []patternUse    // a plan to begin with; nil where there is none
 	plan       []patternUse    // the cheapest found
 	cost       int64
 	proof      Proof
@@ -18,6 +19,7 @@ type finish struct {
 	bounded    Certificate // of the lower bound
 	impossible bool        // a search has shown that the stock does not suffice
 	certified  int64       // the bound that it shows
+	floor      int64       // a bound that needs no certificate
 	rounded    bool        // pieces are: what a search does not find may still be there
 	lowered    bool        // the tables hold the certificate's weights
 }
@@ -31,13 +33,15 @@ type patternUse struct {
 // run finds the plan. A cost that a search has shown to be out of reach raises
 // the bound.
 func (f *finish) run() {
-	f.cost = f.beyond()
-	f.roundUp()
+	f.begin()
 	f.quickly()
 	for effort := 1; f.cost > f.lower && !f.stop() && f.closeGap(effort); effort++ {
 	}
 	if f.cost == f.lower && f.proof == Unproved {
 		f.proof = ByCertificate
+		if f.certified < f.lower && f.lower == f.floor {
+			f.proof = BySearch
+		}
 	}
 }
 
@@ -72,6 +76,17 @@ func (f *finish) closeGap(effort int) bool {
 // mostEffort ends a search that no deadline ends.
 const mostEffort = 40
 
+// begin takes the first plan there is.
+func (f *finish) begin() {
+	if cost, sound := f.costOf(f.first); sound {
+		f.cost = cost + f.step
+	} else if len(f.parents) > 0 {
+		f.cost = f.beyond()
+	}
+	f.roundUp()
+	f.take(f.first)
+}
+
 // roundUp takes the linear program's plan with every pattern rounded up, less
 // what is then not needed.
 func (f *finish) roundUp() {
@@ -103,7 +118,7 @@ func (f *finish) beyond() int64 {
 	return cost
 }
 
-// alone is how many pieces of one kind a sheet holds in one grid.
+// alone is how many pieces of one kind a pattern holds in one grid.
 func (f *finish) alone(p, kind int) int64 {
 	from := f.parents[p]
 	t, most := f.tables[from.table], int64(0)
@@ -112,7 +127,7 @@ func (f *finish) alone(p, kind int) int64 {
 			most = max(most, (t.x.at[from.i]/fit.w)*(t.y.at[from.j]/fit.h))
 		}
 	}
-	return most
+	return min(most, mostInPattern(len(f.wants)))
 }
 
 func sortedByUse(used map[int]float64) []int {
@@ -299,7 +314,7 @@ func (f *finish) enumerate(wants []int64, cost, part int64, beam int, work *int)
 
 // prepare fills the tables with the certificate's weights.
 func (f *finish) prepare() bool {
-	if !f.lowered {
+	if !f.lowered && len(f.tables) > 0 {
 		_, f.lowered = f.weigh(f.certificate.Weights)
 	}
 	return f.lowered
@@ -320,7 +335,11 @@ func (f *finish) enumerateTable(t int, wants, least []int64, beam int, work *int
 	var columns []column
 	for r, entries := range e.patterns(roots) {
 		for _, en := range entries {
-			columns = append(columns, column{roots[r].parent, pack.counts(&en.counts), en.build()})
+			c := column{roots[r].parent, pack.counts(&en.counts), e.build(en)}
+			if f.layable(c.build) != c.build {
+				c, e.truncated = f.pattern(c.parent, c.build), true
+			}
+			columns = append(columns, c)
 		}
 	}
 	return columns, !e.truncated

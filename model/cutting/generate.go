@@ -8,7 +8,7 @@ import "math"
 // round gives a bound of its own, in whole numbers. It returns how often the
 // linear program uses each pattern.
 func (p *problem) generate() map[int]float64 {
-	m := newMaster(p.wants, p.costs, p.stock)
+	m := newMaster(p.wants, p.costs, p.stock, p.stop)
 	for {
 		m.columns = p.columns
 		settled := m.solve()
@@ -24,10 +24,13 @@ func (p *problem) generate() map[int]float64 {
 		}
 	}
 	if p.certificate.Weights == nil { // stopped before there was any
-		p.certificate = Certificate{make([]int64, m.kinds), make([]int64, len(p.parents))}
+		p.certificate = p.noWeights()
 	}
 	used, _ := m.amounts()
-	p.missing = m.missingKind()
+	p.missing = -1
+	if !p.stop() {
+		p.missing = m.missingKind()
+	}
 	return used
 }
 
@@ -78,6 +81,7 @@ func (p *problem) raise(weights, best []int64) {
 // addWorthy adds the patterns that are worth more than their sheet.
 func (p *problem) addWorthy(m *master, weights, best []int64, scale float64) bool {
 	added := false
+	builders := map[int]*builder{}
 	for at, from := range p.parents {
 		worth := float64(p.costs[at])
 		if row := m.rowOf[at]; row >= 0 {
@@ -87,7 +91,13 @@ func (p *problem) addWorthy(m *master, weights, best []int64, scale float64) boo
 		if best[at] <= least+1 {
 			continue
 		}
-		for _, b := range p.tables[from.table].bestBuilds(from.i, from.j, weights, least+1, 2+m.kinds/2) {
+		if builders[from.table] == nil {
+			builders[from.table] = p.tables[from.table].builder(weights, p.stop)
+		}
+		for _, b := range builders[from.table].some(from.i, from.j, least+1, 2+m.kinds/2) {
+			if p.stop() {
+				return false
+			}
 			added = p.addColumn(p.pattern(at, b)) || added
 		}
 	}

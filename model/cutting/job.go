@@ -48,7 +48,7 @@ type Proof string
 // The proofs. Unproved plans lie within Cost − LowerBound of the best.
 const (
 	ByCertificate Proof = "certificate" // the bound of the weights is reached
-	BySearch      Proof = "search"      // everything cheaper was tried
+	BySearch      Proof = "search"      // everything cheaper was ruled out
 	Unproved      Proof = ""
 )
 

@@ -6,37 +6,77 @@ import (
 )
 
 // group is a build with cuts of one direction gathered: its parts lie side by
-// side. A group without parts is a piece.
+// side. A group without parts is a piece. Groups may be shared.
 type group struct {
 	cut           Direction
 	parts         []*group
 	fit           int
-	width, height int64 // kerf included
+	width, height int64  // kerf included
+	key           uint64 // the same for groups that are cut alike
+}
+
+// gatherer turns builds into groups; what they share is gathered once.
+type gatherer struct {
+	fits []fit
+	made map[*build]*group
+}
+
+func newGatherer(fits []fit) *gatherer {
+	return &gatherer{fits, map[*build]*group{}}
 }
 
 // gathered turns a build into groups, parts that are alike together and the
 // larger ones first, so that what is left over lies in one place.
-func gathered(b *build, fits []fit) *group {
+func (l *gatherer) gathered(b *build) *group {
+	if g, known := l.made[b]; known {
+		return g
+	}
+	g := l.group(b)
+	l.made[b] = g
+	return g
+}
+
+func (l *gatherer) group(b *build) *group {
 	if b.cut == "" {
-		return &group{fit: b.fit, width: fits[b.fit].w, height: fits[b.fit].h}
+		return &group{fit: b.fit, width: l.fits[b.fit].w, height: l.fits[b.fit].h, key: mixed(1, uint64(b.fit))}
 	}
 	g := &group{cut: b.cut, fit: Waste}
-	for _, part := range []*build{b.first, b.second} {
-		if part == nil {
-			continue
-		}
-		if inner := gathered(part, fits); inner.cut == b.cut {
-			g.parts = append(g.parts, inner.parts...)
-		} else {
-			g.parts = append(g.parts, inner)
-		}
-	}
+	l.collect(g, b)
 	if len(g.parts) == 1 {
 		return g.parts[0]
 	}
 	g.measure()
-	slices.SortStableFunc(g.parts, g.before)
+	slices.SortFunc(g.parts, g.before)
+	g.key = uint64(len(g.cut))
+	for _, p := range g.parts {
+		g.key = mixed(g.key, p.key)
+	}
 	return g
+}
+
+// collect gathers all parts that cuts of the group's direction set free.
+func (l *gatherer) collect(g *group, b *build) {
+	for _, part := range []*build{b.first, b.second} {
+		switch {
+		case part == nil:
+		case part.cut == g.cut:
+			l.collect(g, part)
+		default:
+			if inner := l.gathered(part); inner.cut == g.cut {
+				g.parts = append(g.parts, inner.parts...)
+			} else {
+				g.parts = append(g.parts, inner)
+			}
+		}
+	}
+}
+
+// mixed adds a number to a key: two rounds of the finaliser of MurmurHash3.
+func mixed(key, n uint64) uint64 {
+	key = key*31 + n
+	key = (key ^ key>>33) * 0xff51afd7ed558ccd
+	key = (key ^ key>>33) * 0xc4ceb9fe1a85ec53
+	return key ^ key>>33
 }
 
 func (g *group) measure() {
@@ -55,19 +95,10 @@ func (g *group) before(a, b *group) int {
 	if g.cut == Horizontal {
 		along, across = across, along
 	}
-	return cmp.Or(cmp.Compare(across(b), across(a)), cmp.Compare(along(b), along(a)), compareGroups(a, b))
-}
-
-func compareGroups(a, b *group) int {
-	if c := cmp.Or(cmp.Compare(a.cut, b.cut), cmp.Compare(a.fit, b.fit), cmp.Compare(len(a.parts), len(b.parts))); c != 0 {
+	if c := cmp.Or(cmp.Compare(across(b), across(a)), cmp.Compare(along(b), along(a))); c != 0 || a == b {
 		return c
 	}
-	for i := range a.parts {
-		if c := compareGroups(a.parts[i], b.parts[i]); c != 0 {
-			return c
-		}
-	}
-	return 0
+	return cmp.Or(cmp.Compare(a.cut, b.cut), cmp.Compare(a.fit, b.fit), cmp.Compare(len(a.parts), len(b.parts)), cmp.Compare(a.key, b.key))
 }
 
 // layer lays groups out on a sheet.

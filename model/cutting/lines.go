@@ -56,7 +56,7 @@ const lineRounds = 200
 // Best holds the most weight of a line, for a length of 1.
 func (l *lines) bound(stop func() bool) (int64, Certificate) {
 	longest := float64(slices.MaxFunc(l.fits, func(a, b fit) int { return int(min(max(a.h-b.h, -1), 1)) }).h)
-	m := newMaster(l.demands(longest), []int64{1}, []int64{Unlimited})
+	m := newMaster(l.demands(longest), []int64{1}, []int64{Unlimited}, stop)
 	for f := range l.fits {
 		m.columns = append(m.columns, l.line(slices.Repeat([]int{f}, int(l.at[len(l.at)-1]/max(1, l.fits[f].w)))))
 	}

@@ -18,6 +18,7 @@ type master struct {
 	rowOf   []int     // by parent: its stock's row, or −1
 	costs   []float64 // by parent
 	columns []column
+	stop    func() bool
 	dearer  []float64   // by column: added to its cost; nil for nothing
 	limits  []int64     // by column: how often it may be used, or Unlimited; nil for all
 	limited map[int]int // by column: the row of its limit
@@ -49,8 +50,8 @@ func (m *master) missing() float64 {
 	return 64 * dearest
 }
 
-func newMaster(wants []int64, costs, stock []int64) *master {
-	m := &master{kinds: len(wants)}
+func newMaster(wants []int64, costs, stock []int64, stop func() bool) *master {
+	m := &master{kinds: len(wants), stop: stop}
 	for _, w := range wants {
 		m.wants = append(m.wants, float64(w))
 	}
@@ -144,7 +145,7 @@ const (
 )
 
 // solve finds the least cost over the columns that are not barred. False where
-// it did not settle.
+// it did not settle, or was told to stop.
 func (m *master) solve() bool {
 	for round := 0; round < 50*(len(m.wants)+20); round++ {
 		m.reprice()
@@ -152,7 +153,7 @@ func (m *master) solve() bool {
 		if !ok {
 			return true
 		}
-		if !m.enter(entering) {
+		if !m.enter(entering) || m.stop() {
 			return false
 		}
 	}

@@ -145,9 +145,48 @@ func patternKey(c column) string {
 }
 
 func (p *problem) pattern(parent int, b *build) column {
+	b = p.layable(b)
 	c := column{parent: parent, counts: make([]int64, len(p.wants)), build: b}
 	b.tally(p.fits, c.counts)
 	return c
+}
+
+// mostLaid is how many pieces the layouts of a plan hold, about; as many are laid
+// out in a moment. A linear program uses about as many patterns as there are kinds.
+const mostLaid = 1 << 17
+
+// mostInPattern is how many pieces a pattern may hold, of so many kinds.
+func mostInPattern(kinds int) int64 { return int64(mostLaid / kinds) }
+
+// layable leaves out what is too much to be laid out: pieces beyond what is
+// wanted, and then those of the most frequent kinds.
+func (p *problem) layable(b *build) *build {
+	most := mostInPattern(len(p.wants))
+	if b == nil || b.pieces <= most {
+		return b
+	}
+	counts := make([]int64, len(p.wants))
+	b.tally(p.fits, counts)
+	for k, n := range counts {
+		counts[k] = min(n, p.wants[k])
+	}
+	return b.keeping(evened(counts, most))
+}
+
+// evened lowers the largest counts until they sum to no more than some.
+func evened(counts []int64, most int64) []int64 {
+	order := slices.Sorted(slices.Values(counts))
+	even := most
+	for i, n := range order {
+		if even = most / int64(len(order)-i); n > even {
+			break
+		}
+		most -= n
+	}
+	for k, n := range counts {
+		counts[k] = min(n, even)
+	}
+	return counts
 }
 
 // plainColumns are sheets of one kind of piece in one grid: something to begin
@@ -160,19 +199,12 @@ func (p *problem) plainColumns() {
 			if p.wants[fit.kind] == 0 || across == 0 || up == 0 {
 				continue
 			}
-			strip := repeated(&build{fit: f}, min(up, mostInGrid), Horizontal)
-			p.addColumn(p.pattern(at, repeated(strip, min(across, mostInGrid), Vertical)))
+			p.addColumn(p.pattern(at, plain(f, p.fits, across, up)))
 		}
 	}
 }
 
-// mostInGrid bounds the first patterns, not the plan.
-const mostInGrid = 1 << 10
-
-func repeated(b *build, times int64, cut Direction) *build {
-	row := b
-	for range times - 1 {
-		row = &build{cut: cut, first: b, second: row}
-	}
-	return row
+// plain is a grid of one kind of piece.
+func plain(fit int, fits []fit, across, up int64) *build {
+	return repeated(repeated(piece(fit, fits), up, Horizontal), across, Vertical)
 }

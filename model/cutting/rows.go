@@ -205,7 +205,7 @@ func (r *rows) answer(job, wanted Job, roll Roll) RollPlan {
 	job.Sheets = nil
 	cost := int64(0)
 	for i, u := range r.plan {
-		row.Height = gathered(u.build, r.fits).height - job.Kerf
+		row.Height = newGatherer(r.fits).gathered(u.build).height - job.Kerf
 		job.Sheets = append(job.Sheets, row)
 		r.plan[i].parent = i
 		cost += u.times * (row.Height + job.Kerf)

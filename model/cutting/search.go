@@ -41,7 +41,7 @@ func (s *search) branch(wants, stock []int64, cost int64) bool {
 		s.nodes = min(s.nodes, 0)
 		return false
 	}
-	m := newMaster(wants, s.costs, stock)
+	m := newMaster(wants, s.costs, stock, s.stop)
 	m.columns, m.dearer = s.columns, s.dearer
 	m.limit(s.limits)
 	if !m.solve() {

@@ -48,41 +48,86 @@ func (j Job) wanted() Job {
 // common, the plan is made of pieces rounded up, and the bound of pieces rounded
 // down.
 func begin(j Job, stop func() bool) *finish {
-	p, ok := newProblem(j, grid{unit: j.unit()}, stop)
-	if !ok {
+	first, whole := j.shelved(mostInPattern(len(j.Pieces)))
+	p, exactly := newProblem(j, grid{unit: j.unit()}, stop)
+	if !exactly && !stop() {
 		p, _ = newProblem(j, grid{rough: roundedUpwards}, stop)
 	}
-	p.plainColumns()
-	f := &finish{problem: p, rounded: !ok}
-	f.used = p.generate()
-	f.bounded = p.certificate
-	if !ok {
-		loose, _ := newProblem(j, grid{rough: roundedDown}, stop)
-		loose.plainColumns()
-		loose.generate()
-		f.lower, f.bounded = loose.lower, loose.certificate
+	f := &finish{problem: p, rounded: !exactly}
+	if whole {
+		f.first = first
+	}
+	switch {
+	case p == nil:
+		f.problem = j.bare(stop)
+		f.bounded = f.noWeights()
+	case whole && cheapestPossible(j, first):
+		f.byAreas(j)
+	default:
+		p.plainColumns()
+		f.used = p.generate()
+		f.bounded = p.certificate
+		if f.rounded {
+			f.boundFrom(newProblem(j, grid{rough: roundedDown}, stop))
+		}
 	}
 	f.certified = f.lower
+	f.floor = max(j.cheapest(), j.areaBound(f.step))
+	f.lower = max(f.lower, f.floor)
 	return f
 }
 
-// newProblem states a job in the planner's terms. False where the grid gives too
-// large tables, which a rough one never does.
-func newProblem(j Job, g grid, stop func() bool) (*problem, bool) {
-	p := &problem{known: map[string]bool{}, stop: stop, fits: positions(j.Pieces, j.Kerf)}
+// cheapestPossible says whether a plan is one sheet of the cheapest.
+func cheapestPossible(j Job, plan []patternUse) bool {
+	return len(plan) == 1 && plan[0].times == 1 && j.Sheets[plan[0].parent].Cost == j.cheapest()
+}
+
+// boundFrom takes the bound of a problem whose pieces are rounded down, and what
+// it finds missing.
+func (f *finish) boundFrom(loose *problem, ok bool) {
+	f.lower, f.missing = 0, -1
+	f.bounded = f.noWeights()
+	if ok {
+		loose.plainColumns()
+		loose.generate()
+		f.lower, f.bounded, f.missing = loose.lower, loose.certificate, loose.missing
+	}
+}
+
+// bare is a job in the planner's terms without its places.
+func (j Job) bare(stop func() bool) *problem {
+	p := &problem{known: map[string]bool{}, stop: stop, fits: positions(j.Pieces, j.Kerf), missing: -1}
 	for _, piece := range j.Pieces {
 		p.wants = append(p.wants, piece.Count)
 	}
 	for _, s := range j.Sheets {
 		p.costs, p.stock = append(p.costs, s.Cost), append(p.stock, s.Stock)
+	}
+	p.step = commonStep(p.costs)
+	p.certificate = p.noWeights()
+	return p
+}
+
+// noWeights is the certificate that shows nothing.
+func (p *problem) noWeights() Certificate {
+	return Certificate{make([]int64, len(p.wants)), make([]int64, len(p.costs))}
+}
+
+// newProblem states a job in the planner's terms. False where the grid gives too
+// large tables, which a rough one never does, or where it was told to stop.
+func newProblem(j Job, g grid, stop func() bool) (*problem, bool) {
+	p := j.bare(stop)
+	for _, s := range j.Sheets {
 		width, height := s.usable()
+		if stop() {
+			return nil, false
+		}
 		t, ok := p.addTable(width+j.Kerf, height+j.Kerf, false, g)
 		if !ok {
 			return nil, false
 		}
 		p.parents = append(p.parents, parent{len(p.tables) - 1, t.x.whole, t.y.whole})
 	}
-	p.step = commonStep(p.costs)
 	return p, true
 }
 
@@ -116,7 +161,7 @@ func (f *finish) answer(job, wanted Job) Plan {
 	}
 	for _, u := range f.plan {
 		plan.Sheets += u.times
-		plan.Layouts = append(plan.Layouts, Layout{u.parent, u.times, l.sheet(gathered(u.build, whole), job.Sheets[u.parent])})
+		plan.Layouts = append(plan.Layouts, Layout{u.parent, u.times, l.sheet(newGatherer(whole).gathered(u.build), job.Sheets[u.parent])})
 	}
 	return plan
 }

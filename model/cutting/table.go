@@ -115,16 +115,21 @@ type split struct {
 	second int // place of the rest
 }
 
-// splits lists the cuts of a rectangle with what they are worth.
-func (t *table) splits(i, j int, do func(split, int64)) {
+// splits lists the cuts of a rectangle with what they are worth, until do has
+// seen enough.
+func (t *table) splits(i, j int, do func(split, int64) bool) {
 	nx, ny := len(t.x.at), len(t.y.at)
 	for z := 1; z <= int(t.x.half[i]); z++ {
 		r := int(t.x.rest[i*nx+z])
-		do(split{Vertical, z, r}, t.at(z, j)+t.at(r, j))
+		if !do(split{Vertical, z, r}, t.at(z, j)+t.at(r, j)) {
+			return
+		}
 	}
 	for z := 1; z <= int(t.y.half[j]); z++ {
 		r := int(t.y.rest[j*ny+z])
-		do(split{Horizontal, z, r}, t.at(i, z)+t.at(i, r))
+		if !do(split{Horizontal, z, r}, t.at(i, z)+t.at(i, r)) {
+			return
+		}
 	}
 }
 

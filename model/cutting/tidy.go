@@ -11,25 +11,15 @@ import (
 func (f *finish) tidy() {
 	f.simpler()
 	f.merge()
+	f.dropSpare()
+	f.merge()
 	if !f.prepare() {
 		return
 	}
-	f.dropSpare()
-	f.merge()
 	for i := range f.plan {
 		c := f.plan[i].column
-		b := f.neatest(c)
-		f.plan[i].build = b.without(f.fits, over(f.pattern(c.parent, b).counts, c.counts))
+		f.plan[i].build = f.neatest(c).keeping(slices.Clone(c.counts))
 	}
-}
-
-// over is by how much counts exceed others.
-func over(counts, others []int64) []int64 {
-	more := make([]int64, len(counts))
-	for k := range counts {
-		more[k] = max(0, counts[k]-others[k])
-	}
-	return more
 }
 
 // simpler looks for a plan of the same cost from patterns that need fewer
@@ -37,14 +27,18 @@ func over(counts, others []int64) []int64 {
 func (f *finish) simpler() {
 	s := f.search(f.columns, simplerNodes)
 	s.dearer = make([]float64, len(f.columns))
+	count := f.settingsCounter()
 	for c, column := range f.columns {
-		s.dearer[c] = float64(f.step) * 1e-4 * float64(column.build.settings(f.fits))
+		if f.stop() {
+			return
+		}
+		s.dearer[c] = float64(f.step) * 1e-4 * float64(count.settings(column.build))
 	}
 	if !s.within(f.wants, f.stock, f.cost) {
 		return
 	}
 	plan := f.spared(s.uses())
-	if cost, sound := f.costOf(plan); sound && cost == f.cost && f.settings(plan) < f.settings(f.plan) {
+	if cost, sound := f.costOf(plan); sound && cost == f.cost && count.ofPlan(plan) < count.ofPlan(f.plan) {
 		f.plan = plan
 	}
 }
@@ -52,25 +46,41 @@ func (f *finish) simpler() {
 // simplerNodes bounds the search for a simpler plan.
 const simplerNodes = 30
 
-func (f *finish) settings(plan []patternUse) int {
+// settingsCounter counts how often the stop is set for builds that share parts.
+type settingsCounter struct{ *gatherer }
+
+func (f *finish) settingsCounter() settingsCounter { return settingsCounter{newGatherer(f.fits)} }
+
+func (s settingsCounter) ofPlan(plan []patternUse) int {
 	sum := 0
 	for _, u := range plan {
-		sum += u.build.settings(f.fits)
+		sum += s.settings(u.build)
 	}
 	return sum
 }
 
 // settings counts the sizes to which the stop is set, at every depth once each.
-func (b *build) settings(fits []fit) int {
+func (s settingsCounter) settings(b *build) int {
 	type setting struct {
 		depth int
 		cut   Direction
 		size  int64
 	}
-	met := map[setting]bool{}
+	type place struct {
+		depth int
+		key   uint64
+	}
+	met, seen := map[setting]bool{}, map[place]bool{}
 	var count func(g *group, depth int)
 	count = func(g *group, depth int) {
-		for _, p := range g.parts {
+		if seen[place{depth, g.key}] {
+			return
+		}
+		seen[place{depth, g.key}] = true
+		for i, p := range g.parts {
+			if i > 0 && p == g.parts[i-1] {
+				continue
+			}
 			size := p.width
 			if g.cut == Horizontal {
 				size = p.height
@@ -79,7 +89,7 @@ func (b *build) settings(fits []fit) int {
 			count(p, depth+1)
 		}
 	}
-	count(gathered(b, fits), 0)
+	count(s.gathered(b), 0)
 	return len(met)
 }
 
@@ -109,42 +119,15 @@ func (f *finish) dropSpare() {
 	}
 	for i := len(f.plan) - 1; i >= 0; i-- {
 		u := &f.plan[i]
-		drop := make([]int64, len(spare))
-		some := false
+		kept := slices.Clone(u.counts)
 		for k, n := range u.counts {
-			drop[k] = min(n, spare[k]/u.times)
-			spare[k] -= drop[k] * u.times
-			some = some || drop[k] > 0
+			drop := min(n, spare[k]/u.times)
+			spare[k] -= drop * u.times
+			kept[k] -= drop
 		}
-		if some {
-			u.build = u.build.without(f.fits, drop)
-			u.column = f.pattern(u.parent, u.build)
-		}
+		u.counts = slices.Clone(kept)
+		u.build = u.build.keeping(kept)
 	}
-}
-
-// without leaves pieces out of a build; drop says how many of each kind, and is
-// used up.
-func (b *build) without(fits []fit, drop []int64) *build {
-	switch {
-	case b == nil:
-		return nil
-	case b.cut == "":
-		if kind := fits[b.fit].kind; drop[kind] > 0 {
-			drop[kind]--
-			return nil
-		}
-		return b
-	}
-	second := b.second.without(fits, drop)
-	first := b.first.without(fits, drop)
-	switch {
-	case first == nil:
-		return second
-	case second == nil:
-		return first
-	}
-	return &build{cut: b.cut, first: first, second: second}
 }
 
 // What making a layout neat may take.
@@ -169,7 +152,7 @@ func (f *finish) neatest(c column) *build {
 	if best == nil {
 		return c.build
 	}
-	return best.build()
+	return n.build(best)
 }
 
 // poor says whether a pattern leaves a tenth of its sheet's weight.

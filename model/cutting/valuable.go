@@ -40,18 +40,24 @@ func MostValuable(ctx context.Context, job Job) (Valuable, error) {
 	if _, ok := p.weigh(values); !ok {
 		return Valuable{}, ctx.Err()
 	}
-	return p.mostValuable(job, values), nil
+	return p.mostValuable(ctx, job, values)
 }
 
-func (p *problem) mostValuable(job Job, values []int64) Valuable {
+func (p *problem) mostValuable(ctx context.Context, job Job, values []int64) (Valuable, error) {
 	t, from := p.tables[0], p.parents[0]
 	found := Valuable{Value: t.at(from.i, from.j), Made: make([]int64, len(values))}
 	found.Layout = Layout{Times: 1, Root: Part{Width: job.Sheets[0].Width, Height: job.Sheets[0].Height, Piece: Waste}}
-	if b := t.build(from.i, from.j, values); b != nil {
+	if b := t.builder(values, p.stop).build(from.i, from.j); b != nil {
+		switch {
+		case p.stop():
+			return Valuable{}, ctx.Err()
+		case b.pieces > mostLaid:
+			return Valuable{}, &Trouble{Fault: TooMuch, Piece: -1, Sheet: -1}
+		}
 		b.tally(p.fits, found.Made)
 		whole := positions(job.Pieces, job.Kerf)
 		l := layer{fits: whole, kerf: job.Kerf}
-		found.Layout.Root = l.sheet(gathered(b, whole), job.Sheets[0])
+		found.Layout.Root = l.sheet(newGatherer(whole).gathered(b), job.Sheets[0])
 	}
-	return found
+	return found, nil
 }
