@@ -89,13 +89,14 @@ func (g *group) measure() {
 	}
 }
 
-// before puts the part that fills the strip across first, then the thicker one.
+// before puts the thicker part first, as the bench cuts them, then the one that
+// fills the strip across.
 func (g *group) before(a, b *group) int {
 	along, across := func(p *group) int64 { return p.width }, func(p *group) int64 { return p.height }
 	if g.cut == Horizontal {
 		along, across = across, along
 	}
-	if c := cmp.Or(cmp.Compare(across(b), across(a)), cmp.Compare(along(b), along(a))); c != 0 || a == b {
+	if c := cmp.Or(cmp.Compare(along(b), along(a)), cmp.Compare(across(b), across(a))); c != 0 || a == b {
 		return c
 	}
 	return cmp.Or(cmp.Compare(a.cut, b.cut), cmp.Compare(a.fit, b.fit), cmp.Compare(len(a.parts), len(b.parts)), cmp.Compare(a.key, b.key))
@@ -172,22 +173,31 @@ func (l layer) sheet(g *group, s Sheet) Part {
 		height, s.Trim.Top = height+s.Trim.Top, 0
 	}
 	part := l.lay(g, x, y, width, height)
-	if s.Trim.Right > 0 {
-		part = l.cutOff(Vertical, x, y, width+s.Trim.Right, height, width, part)
-		width += s.Trim.Right
+	if s.Height > s.Width { // the longer edges are cut first, so they come last here
+		return l.trimX(l.trimY(part, s.Trim), s.Trim)
 	}
-	if s.Trim.Left > 0 {
-		part = l.cutBefore(Vertical, 0, y, width+s.Trim.Left, height, x, part)
-		width, x = width+s.Trim.Left, 0
+	return l.trimY(l.trimX(part, s.Trim), s.Trim)
+}
+
+// trimX puts the lost strips beside a part, trimY those above and below it.
+func (l layer) trimX(p Part, t Trim) Part {
+	if t.Right > 0 {
+		p = l.cutOff(Vertical, p.X, p.Y, p.Width+t.Right, p.Height, p.Width, p)
 	}
-	if s.Trim.Top > 0 {
-		part = l.cutOff(Horizontal, x, y, width, height+s.Trim.Top, height, part)
-		height += s.Trim.Top
+	if t.Left > 0 {
+		p = l.cutBefore(Vertical, p.X-t.Left, p.Y, p.Width+t.Left, p.Height, t.Left, p)
 	}
-	if s.Trim.Bottom > 0 {
-		part = l.cutBefore(Horizontal, x, 0, width, height+s.Trim.Bottom, y, part)
+	return p
+}
+
+func (l layer) trimY(p Part, t Trim) Part {
+	if t.Top > 0 {
+		p = l.cutOff(Horizontal, p.X, p.Y, p.Width, p.Height+t.Top, p.Height, p)
 	}
-	return part
+	if t.Bottom > 0 {
+		p = l.cutBefore(Horizontal, p.X, p.Y-t.Bottom, p.Width, p.Height+t.Bottom, t.Bottom, p)
+	}
+	return p
 }
 
 // cutBefore takes a lost strip off the left or lower side; the kerf falls within

@@ -1,6 +1,9 @@
 package cutting
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
 // Step is one setting of the cutter's stop and all cuts made with it, in the
 // order of the bench: what is lost at the edges first, then the cuts through
@@ -69,9 +72,14 @@ type slab struct {
 }
 
 // divide cuts parts that lie on the bench together, then what they fall into.
+// Of two directions the one with the longest cut comes first.
 func (b *bench) divide(parts []*Part, depth int) {
 	var inner []*Part
-	for _, cut := range []Direction{Vertical, Horizontal} {
+	directions := []Direction{Vertical, Horizontal}
+	if longestCut(parts, Horizontal) > longestCut(parts, Vertical) {
+		slices.Reverse(directions)
+	}
+	for _, cut := range directions {
 		var slabs []slab
 		for _, p := range parts {
 			if p.Cut == cut {
@@ -90,6 +98,17 @@ func (b *bench) divide(parts []*Part, depth int) {
 	}
 }
 
+// longestCut is the length of the longest cut of a direction.
+func longestCut(parts []*Part, cut Direction) int64 {
+	longest := int64(0)
+	for _, p := range parts {
+		if p.Cut == cut {
+			longest = max(longest, p.Width+p.Height-p.across(cut))
+		}
+	}
+	return longest
+}
+
 // run follows cuts of one direction, each through what the one before left.
 func run(p *Part) []slab {
 	cut := p.Cut
@@ -105,7 +124,11 @@ func run(p *Part) []slab {
 		if far.waste() && !near.waste() && near.Cut == cut {
 			free, rest = far, near
 		}
-		slabs = append(slabs, slab{free, free.across(cut), line, true})
+		size := free.across(cut)
+		if size == 0 { // the kerf took all of it
+			size = rest.across(cut)
+		}
+		slabs = append(slabs, slab{free, size, line, true})
 		p = rest
 	}
 	return append(slabs, slab{part: p})
@@ -140,11 +163,13 @@ func (b *bench) settings(slabs []slab, cut Direction, depth int) {
 	}
 	slices.SortStableFunc(b.steps[first:], func(x, y Step) int {
 		switch {
-		case x.Waste != y.Waste && x.Waste:
+		case x.Waste && y.Waste:
+			return 0 // the outer first, as they come
+		case x.Waste:
 			return -1
-		case x.Waste != y.Waste:
+		case y.Waste:
 			return 1
 		}
-		return 0
+		return cmp.Compare(y.Stop, x.Stop)
 	})
 }
