@@ -2,6 +2,7 @@ package sheets
 
 import (
 	"context"
+	"errors"
 
 	"grainwise/model/cutting"
 	"grainwise/model/stock"
@@ -59,22 +60,51 @@ func (j Job) anyFits(s stock.Sheet, against bool) bool {
 	return false
 }
 
-// other is what the forbidden turn would take, of new sheets alone.
-func (j Job) other(ctx context.Context) Other {
+// yields is what a sheet gives of each piece alone, either way.
+func (j Job) yields() Other {
 	o := Other{Forbidden: j.Sheet.Grain == stock.Long || j.Sheet.Grain == stock.Short}
 	for _, p := range j.Pieces {
 		turned := p.Lying != (j.Sheet.Grain == stock.Short)
 		o.Right = append(o.Right, j.Sheet.Yield(p.Height, p.Width, turned).Total)
 		o.PerSheet = append(o.PerSheet, j.Sheet.Yield(p.Height, p.Width, !turned).Total)
 	}
-	if !o.Forbidden {
-		return o
-	}
-	job, _ := j.cut(Bench{}, true)
-	if plan, err := cutting.Fewest(ctx, job, nil); err == nil {
-		o.Fits, o.Sheets = true, plan.Sheets
-	}
 	return o
+}
+
+// against finds what the forbidden turn would take, of new sheets alone. It has
+// a time of its own, after the plan's.
+func (j Job) against(ctx context.Context, o *Other) {
+	if !o.Forbidden {
+		return
+	}
+	ctx, cancel := ownTime(ctx)
+	defer cancel()
+	job, _ := j.cut(Bench{}, true)
+	plan, err := cutting.Fewest(ctx, job, nil)
+	var trouble *cutting.Trouble
+	switch {
+	case errors.Is(ctx.Err(), context.Canceled):
+		o.Unknown = true
+	case err == nil:
+		o.Fits, o.Sheets = true, plan.Sheets
+	case !errors.As(err, &trouble) || trouble.Fault != cutting.TooLarge:
+		o.Unknown = true
+	}
+}
+
+// ownTime is a context that outlives another's deadline, but not its being
+// called off.
+func ownTime(ctx context.Context) (context.Context, context.CancelFunc) {
+	own, cancel := context.WithTimeout(context.WithoutCancel(ctx), otherTime)
+	if errors.Is(ctx.Err(), context.Canceled) {
+		cancel()
+	}
+	context.AfterFunc(ctx, func() {
+		if errors.Is(ctx.Err(), context.Canceled) {
+			cancel()
+		}
+	})
+	return own, cancel
 }
 
 // used is the share of what was cut that ends up in the pieces wanted.

@@ -110,6 +110,7 @@ type Parent struct {
 type Other struct {
 	Forbidden bool   // the material has grain, and there is such a turn
 	Fits      bool   // every piece fits so
+	Unknown   bool   // there was no time to find out
 	Sheets    int64  // new sheets, where they fit
 	Length    Length // of a roll, where they fit
 	PerSheet  []int  // by piece: how many a sheet, or a row of a roll, gives when it is cut alone so
@@ -152,12 +153,13 @@ func (j Job) Plan(ctx context.Context, bench Bench, report func(cutting.Progress
 	if j.Roll() {
 		return j.planRoll(ctx, bench, report)
 	}
-	c := Cutting{Job: j, Other: j.other(ctx)}
+	c := Cutting{Job: j, Other: j.yields()}
 	job, parents := j.cut(bench, false)
 	c.Parents = parents
 	plan, err := cutting.Fewest(ctx, job, report)
 	if trouble, ok := err.(*cutting.Trouble); ok {
 		c.Trouble = trouble
+		j.against(ctx, &c.Other)
 		return c, nil
 	}
 	if err != nil {
@@ -165,6 +167,7 @@ func (j Job) Plan(ctx context.Context, bench Bench, report func(cutting.Progress
 	}
 	c.Plan = plan
 	c.complete(bench)
+	j.against(ctx, &c.Other)
 	return c, nil
 }
 

@@ -89,6 +89,8 @@ func (in Input) OtherTurn(c sheets.Cutting) string {
 		return words.Say("cutting.turn.free")
 	case !o.Forbidden:
 		return ""
+	case o.Unknown:
+		return words.Say("cutting.turn.unknown")
 	case !o.Fits:
 		return words.Say("cutting.turn.misfit")
 	case c.Roll():
