@@ -1,6 +1,7 @@
 package main
 
 import (
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -81,7 +82,7 @@ func TestHelp(t *testing.T) {
 	if exit != exitInput || out != "" || !strings.Contains(usage, "gw plan FILE") {
 		t.Errorf("without arguments: exit %d, %q, %q", exit, out, usage)
 	}
-	for _, c := range commands() {
+	for _, c := range commands(io.Discard) {
 		if !strings.Contains(usage, "gw "+c.name) {
 			t.Errorf("the usage does not know %s", c.name)
 		}

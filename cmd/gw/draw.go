@@ -31,7 +31,7 @@ const (
 
 // drawCommand draws a book: gw draw FILE --view VIEW --out F.png|F.pdf|F.svg
 // [--width PIXELS], or lists the views: gw draw --list.
-func drawCommand(args []string, out io.Writer) (int, error) {
+func drawCommand(args []string, out, notes io.Writer) (int, error) {
 	a, err := parse(args, []string{"view", "out", "width", "set"}, []string{"list"})
 	if err != nil {
 		return exitInput, err
@@ -58,6 +58,7 @@ func drawCommand(args []string, out io.Writer) (int, error) {
 		if in.Cuttings, err = cuttingsOf(p.Book()); err != nil {
 			return exitInput, err
 		}
+		noteUnproved(notes, in.Cuttings)
 	}
 	if err := drawing.write(&b, drawing.view.Draw(in), drawing); err != nil {
 		return exitInput, err
@@ -81,6 +82,19 @@ func cuttingsOf(b book.Book) ([]sheets.Cutting, error) {
 		all = append(all, c)
 	}
 	return all, nil
+}
+
+// noteUnproved says in one line which of the plans drawn may not be the best.
+func noteUnproved(notes io.Writer, all []sheets.Cutting) {
+	var unproved []string
+	for _, c := range all {
+		if c.Trouble == nil && !c.Plan.Proved() {
+			unproved = append(unproved, c.Material.Name)
+		}
+	}
+	if len(unproved) > 0 {
+		complain(notes, inputError("gw.unproved", "names", strings.Join(unproved, ", ")))
+	}
 }
 
 // listViews prints one view a line, its id first.

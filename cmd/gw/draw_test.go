@@ -12,6 +12,9 @@ import (
 	"strings"
 	"testing"
 
+	"grainwise/model/cutting"
+	"grainwise/model/sheets"
+	"grainwise/model/stock"
 	"grainwise/render/view"
 )
 
@@ -117,5 +120,21 @@ func TestDrawRefuses(t *testing.T) {
 	}
 	if left, err := os.ReadDir(folder); err != nil || len(left) > 0 {
 		t.Errorf("bad input left %v: %v", left, err)
+	}
+}
+
+// A plan drawn that is not proved is noted in one line; proved ones are not.
+func TestUnprovedPlanIsNoted(t *testing.T) {
+	named := func(name string, proof cutting.Proof) sheets.Cutting {
+		return sheets.Cutting{Job: sheets.Job{Material: stock.Material{Name: name}}, Plan: cutting.Plan{Proof: proof}}
+	}
+	var notes bytes.Buffer
+	noteUnproved(&notes, []sheets.Cutting{named("Oat", cutting.BySearch)})
+	if notes.Len() > 0 {
+		t.Errorf("noted %q", notes.String())
+	}
+	noteUnproved(&notes, []sheets.Cutting{named("Oat", cutting.BySearch), named("Kelp", cutting.Unproved)})
+	if said := notes.String(); strings.Count(said, "\n") != 1 || !strings.Contains(said, "Kelp") || strings.Contains(said, "Oat") {
+		t.Errorf("noted %q", said)
 	}
 }

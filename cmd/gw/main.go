@@ -30,13 +30,13 @@ type command struct {
 	run  func(args []string, out io.Writer) (exit int, err error)
 }
 
-func commands() []command {
+func commands(notes io.Writer) []command {
 	return []command{
 		{"new", newCommand},
 		{"keys", keysCommand},
 		{"plan", planCommand},
 		{"check", checkCommand},
-		{"draw", drawCommand},
+		{"draw", func(args []string, out io.Writer) (int, error) { return drawCommand(args, out, notes) }},
 		{"cut", cutCommand},
 		{"papers", papersCommand},
 	}
@@ -51,7 +51,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprint(stdout, words.Say("gw.usage"))
 		return exitDone
 	}
-	for _, c := range commands() {
+	for _, c := range commands(stderr) {
 		if c.name == args[0] {
 			return report(c, args[1:], stdout, stderr)
 		}
