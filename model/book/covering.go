@@ -36,6 +36,17 @@ func (b *Book) CornerLegs() (width, height Length) {
 	return CornerLegs(b.Resolved.Covering.TurnIn, b.ToCut.CornerCut, b.Resolved.Covering.CornerAngle)
 }
 
+// CornerLap is by how much the two turn-ins lie over each other along a corner's
+// cut once they are turned in, less than 0 where they stay apart. Turned in over
+// board and covering, the two edges of the cut lie v − (b + q)·cos α and
+// v − (b + q)·sin α beyond the corner, from opposite sides of one line through it:
+// 2·v − (b + q)·(sin α + cos α), at 45° 2·v − √2·(b + q) (arithmetic.md).
+func (b Book) CornerLap() Length {
+	sin, cos := math.Sincos(b.Resolved.Covering.CornerAngle * math.Pi / 180)
+	around := b.Resolved.Stock.Board.Thickness + b.Resolved.EdgeCovering().Thickness
+	return 2*b.ToCut.CornerCut - around.Times(sin+cos)
+}
+
 // TurnInSeen is how far the turn-in reaches over the board's inner face:
 // t − b − q.
 func (b *Book) TurnInSeen() Length {
