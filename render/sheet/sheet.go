@@ -76,7 +76,13 @@ func (k Kind) Of(in Input) bool { return k.Applies == nil || k.Applies(in) }
 // All lists the papers in the order in which they are offered.
 func All() []Kind {
 	return []Kind{
-		{ID: "sewing-template", Make: sewingTemplate},
+		{ID: "sewing-template", Make: sewingTemplate, Applies: byMachine},
+		{ID: "punching-template", Make: punchingTemplate, Applies: byHand},
+		{ID: "trough-jig", Make: troughJig, Applies: byHand},
+		{ID: "liner-ruler", Make: linerRuler, Applies: pleated},
+		{ID: "case-placement", Make: casePlacement},
+		{ID: "corner-jig", Make: cornerJig},
+		{ID: "spacer-gauge", Make: spacerGauge},
 	}
 }
 

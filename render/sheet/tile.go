@@ -5,26 +5,37 @@ import (
 	"math"
 
 	"grainwise/assets/words"
+	"grainwise/render/draft"
 	"grainwise/render/scene"
 )
 
-// overlap is what two neighbouring tiles both show, mm.
+// overlap is the least that two neighbouring tiles both show, mm.
 const overlap = 15.0
 
-// tiles is a drawing divided over pages.
+// tiles is a template divided over pages.
 type tiles struct {
+	template
 	format        Format
 	window        window
-	drawing       *scene.Scene
 	across, down  float64 // the printer's correction on this page
 	columns, rows int
 }
 
-func tiling(f Format, drawing *scene.Scene, across, down float64) tiles {
-	t := tiles{format: f, window: windowOf(f), drawing: drawing, across: across, down: down}
-	t.columns = needed(drawing.Width*across, t.window.width())
-	t.rows = needed(drawing.Height*down, t.window.height())
-	return t
+// tiling divides a template over pages of a format; one page alone has no match
+// marks, and so more room.
+func (t template) tiling(f Format, across, down float64) tiles {
+	all := tiles{template: t, format: f, across: across, down: down}
+	if all.through(t.windowOf(f, false)); all.count() > 1 {
+		all.through(t.windowOf(f, true))
+	}
+	return all
+}
+
+// through lays the tiles out for a window.
+func (t *tiles) through(w window) {
+	t.window = w
+	t.columns = needed(t.drawing.Width*t.across, w.width())
+	t.rows = needed(t.drawing.Height*t.down, w.height())
 }
 
 // needed is how many windows cover a length.
@@ -39,13 +50,13 @@ func needed(length, window float64) int {
 func (t tiles) count() int { return t.columns * t.rows }
 
 // name of the tile of a row and a column: A1, A2, B1 …
-func (t tiles) name(row, column int) string { return fmt.Sprintf("%c%d", 'A'+row%26, column+1) }
+func (t tiles) nameOf(row, column int) string { return fmt.Sprintf("%c%d", 'A'+row%26, column+1) }
 
-func (t tiles) pages(in Input, paper string) []*scene.Scene {
+func (t tiles) pages() []*scene.Scene {
 	var all []*scene.Scene
 	for row := range t.rows {
 		for column := range t.columns {
-			all = append(all, t.page(in, paper, row, column))
+			all = append(all, t.page(row, column))
 		}
 	}
 	return all
@@ -54,12 +65,12 @@ func (t tiles) pages(in Input, paper string) []*scene.Scene {
 // windows is what each page shows of the whole.
 func (t tiles) windows() []Window {
 	var all []Window
-	step, w := t.step(), t.window
+	step, w, whole := t.step(), t.window, t.wholeAt()
 	for row := range t.rows {
 		for column := range t.columns {
 			all = append(all, Window{
 				Page:   at{X: w.x0, Y: w.y0},
-				Whole:  at{X: barsLeft + float64(column)*step.X/t.across, Y: overDraw + float64(row)*step.Y/t.down},
+				Whole:  at{X: whole.X + float64(column)*step.X/t.across, Y: whole.Y + float64(row)*step.Y/t.down},
 				Width:  min(w.width(), t.drawing.Width*t.across-float64(column)*step.X),
 				Height: min(w.height(), t.drawing.Height*t.down-float64(row)*step.Y),
 			})
@@ -68,38 +79,79 @@ func (t tiles) windows() []Window {
 	return all
 }
 
-// step is how far one tile lies from the next.
+// step is how far one tile lies from the next. Where the last one has room to spare
+// all overlap the more, so that little is seen only in part.
 func (t tiles) step() at {
-	return at{X: t.window.width() - overlap, Y: t.window.height() - overlap}
+	return at{
+		X: stepped(t.drawing.Width*t.across, t.window.width(), t.columns),
+		Y: stepped(t.drawing.Height*t.down, t.window.height(), t.rows),
+	}
+}
+
+func stepped(length, window float64, count int) float64 {
+	if count < 2 {
+		return 0
+	}
+	return (length - window) / float64(count-1)
+}
+
+// origin is where on its page a tile has the drawing's upper left corner.
+func (t tiles) origin(row, column int) at {
+	step := t.step()
+	return at{X: t.window.x0 - float64(column)*step.X, Y: t.window.y0 - float64(row)*step.Y}
 }
 
 // page is one tile: the drawing seen through its window, then what the page says
 // of itself.
-func (t tiles) page(in Input, paper string, row, column int) *scene.Scene {
+func (t tiles) page(row, column int) *scene.Scene {
 	l := newLeaf(t.format)
-	step := t.step()
-	origin := at{X: t.window.x0 - float64(column)*step.X, Y: t.window.y0 - float64(row)*step.Y}
-	l.Scene().Add(moved(t.drawing.Items, func(p at) at {
+	origin := t.origin(row, column)
+	for _, item := range moved(t.drawing.Items, func(p at) at {
 		return at{X: origin.X + p.X*t.across, Y: origin.Y + p.Y*t.down}
-	})...)
+	}) {
+		if t.window.meets(item) {
+			l.Scene().Add(item)
+		}
+	}
 	l.masked(t.window)
-	t.furnish(in, l, paper, row, column)
+	t.furnish(l, row, column)
 	return l.Scene()
 }
 
 // furnish writes what stands round the window.
-func (t tiles) furnish(in Input, l leaf, paper string, row, column int) {
-	in.bars(l, t.across, t.down)
-	said, room := words.Say("sheet.trueSize"), t.format.Width-2*edge
+func (t tiles) furnish(l leaf, row, column int) {
+	t.in.bars(l, t.across, t.down)
+	name, remark, room := t.name, "", t.format.Width-2*edge
 	if t.count() > 1 {
-		paper += " " + words.Say("sheet.tile", words.With{"tile": t.name(row, column), "rows": t.rows, "columns": t.columns})
-		said += " " + words.Say("sheet.joinTiles")
+		name += " " + t.nameOf(row, column)
+		remark = words.Say("sheet.joinTiles")
+		room -= mapRoom
+		t.chart(l, row, column)
 	}
-	l.write(at{X: edge, Y: edge + small().first()}, small().fitted(said, room), small(), scene.Start)
-	in.named(l, paper, row*t.columns+column+1, t.count())
+	t.head(l, remark, room)
+	t.in.named(l, name, row*t.columns+column+1, t.count())
 	for _, j := range t.joints(row, column) {
 		j.draw(l, t.window)
 	}
+}
+
+// mapRoom is how much of the head's width the chart of the tiles takes, mm.
+const mapRoom = 46.0
+
+// chart shows which tile of all a page is, and names it.
+func (t tiles) chart(l leaf, row, column int) {
+	cell := min(5, 16/float64(t.rows), 26/float64(t.columns))
+	from := at{X: t.format.Width - edge - cell*float64(t.columns), Y: edge}
+	for r := range t.rows {
+		for c := range t.columns {
+			p := at{X: from.X + float64(c)*cell, Y: from.Y + float64(r)*cell}
+			if r == row && c == column {
+				l.fill(p, cell, cell, draft.Ink)
+			}
+			l.box(0.15, p, cell, cell)
+		}
+	}
+	l.write(at{X: from.X - 2.5, Y: from.Y + headStyle().first()}, t.nameOf(row, column), number(), scene.End)
 }
 
 // joint is where two tiles meet: a line across the window, in the middle of what
@@ -113,18 +165,19 @@ type joint struct {
 
 func (t tiles) joints(row, column int) []joint {
 	var all []joint
-	w := t.window
+	w, step := t.window, t.step()
+	acrossBoth, downBoth := (w.width()-step.X)/2, (w.height()-step.Y)/2
 	if column > 0 {
-		all = append(all, joint{w.x0 + overlap/2, true, t.name(row, column-1), true})
+		all = append(all, joint{w.x0 + acrossBoth, true, t.nameOf(row, column-1), true})
 	}
 	if column < t.columns-1 {
-		all = append(all, joint{w.x1 - overlap/2, true, t.name(row, column+1), false})
+		all = append(all, joint{w.x1 - acrossBoth, true, t.nameOf(row, column+1), false})
 	}
 	if row > 0 {
-		all = append(all, joint{w.y0 + overlap/2, false, t.name(row-1, column), true})
+		all = append(all, joint{w.y0 + downBoth, false, t.nameOf(row-1, column), true})
 	}
 	if row < t.rows-1 {
-		all = append(all, joint{w.y1 - overlap/2, false, t.name(row+1, column), false})
+		all = append(all, joint{w.y1 - downBoth, false, t.nameOf(row+1, column), false})
 	}
 	return all
 }
@@ -147,15 +200,15 @@ func (j joint) draw(l leaf, w window) {
 
 // label names the tile beyond the joint, on its side.
 func (j joint) label(l leaf, p at) {
-	const beside = 3.0
+	const beside, right = 3.0, 1.7
 	switch {
 	case j.upright && j.backward:
 		l.write(at{X: p.X - beside, Y: p.Y + 1}, "← "+j.beyond, small(), scene.End)
 	case j.upright:
 		l.write(at{X: p.X + beside, Y: p.Y + 1}, j.beyond+" →", small(), scene.Start)
 	case j.backward:
-		l.write(at{X: p.X, Y: p.Y - beside}, "↑ "+j.beyond, small(), scene.Middle)
+		l.write(at{X: p.X + right, Y: p.Y - beside}, "↑ "+j.beyond, small(), scene.End)
 	default:
-		l.write(at{X: p.X, Y: p.Y + beside + 2}, "↓ "+j.beyond, small(), scene.Middle)
+		l.write(at{X: p.X + right, Y: p.Y + beside + 2}, "↓ "+j.beyond, small(), scene.End)
 	}
 }
