@@ -113,20 +113,11 @@ func (s *Session) SetSystem(system measure.System) {
 func (s *Session) Path() string { return s.path }
 
 // Unsaved says whether there is something to lose.
-func (s *Session) Unsaved() bool { return !s.Filed(s.project) }
+func (s *Session) Unsaved() bool { return s.loose || !s.project.Equal(s.saved) }
 
-// Filed says whether a project, much like the one that stands here, is as its
-// file holds it.
-func (s *Session) Filed(p project.Project) bool { return !s.loose && p.Equal(s.saved) }
-
-// Begun counts the projects that have stood here: another number is another
-// project.
-func (s *Session) Begun() int { return s.begun }
-
-// Saved says that a project, as it stands or has stood here, has been written to
-// a file.
-func (s *Session) Saved(p project.Project, path string) {
-	s.path, s.saved, s.loose = path, p.Clone(), false
+// Saved says that what stands now has been written to a file.
+func (s *Session) Saved(path string) {
+	s.path, s.saved, s.loose = path, s.project.Clone(), false
 	s.tell()
 }
 
@@ -152,7 +143,7 @@ func (s *Session) change(d book.Decisions, mark, name string) {
 	if d == s.project.Decisions {
 		return
 	}
-	to := state{d, s.answers}
+	to := state{d, s.answers, s.project.Notes}
 	s.steps.Record(s.state(), to, mark, s.Now(), func(from, to state) string {
 		if name != "" {
 			return name

@@ -14,13 +14,14 @@ import (
 type state struct {
 	decisions book.Decisions
 	answers   *[]check.Acceptance
+	notes     string
 }
 
-func (s *Session) state() state { return state{s.project.Decisions, s.answers} }
+func (s *Session) state() state { return state{s.project.Decisions, s.answers, s.project.Notes} }
 
 // become takes over a state and derives everything from it.
 func (s *Session) become(to state) {
-	s.project.Decisions, s.answers, s.project.Accepted = to.decisions, to.answers, nil
+	s.project.Decisions, s.project.Notes, s.answers, s.project.Accepted = to.decisions, to.notes, to.answers, nil
 	if to.answers != nil {
 		s.project.Accepted = *to.answers
 	}
@@ -71,8 +72,22 @@ func (s *Session) answer(step string, f check.Finding, answers []check.Acceptanc
 		return
 	}
 	name := words.Say("step."+step, words.With{"what": topic(f)})
-	to := state{s.project.Decisions, held(answers)}
+	to := state{s.project.Decisions, held(answers), s.project.Notes}
 	s.steps.Record(s.state(), to, "", s.Now(), func(state, state) string { return name })
+	s.become(to)
+}
+
+// Notes is what the maker wrote about the book, for the bench and for next time.
+func (s *Session) Notes() string { return s.project.Notes }
+
+// SetNotes writes something else. What is typed in one go is one step to undo.
+func (s *Session) SetNotes(text string) {
+	to := s.state()
+	to.notes = text
+	if to == s.state() {
+		return
+	}
+	s.steps.Record(s.state(), to, "notes", s.Now(), func(state, state) string { return words.Say("step.notes") })
 	s.become(to)
 }
 

@@ -24,7 +24,7 @@ func leave(t *testing.T, s *Session, reason string) check.Finding {
 func TestLeavingAFindingIsAStep(t *testing.T) {
 	s, _ := begin()
 	set(t, s, "joint.width", mm(4.5))
-	s.Saved(s.Project(), "x.grainwise")
+	s.Saved("x.grainwise")
 	all := len(s.Findings())
 	f := leave(t, s, "A trial.")
 	if f.Level != check.Stop || len(s.Findings()) != all-1 || len(s.Left()) != 1 || s.Left()[0].Accepted != "A trial." {
@@ -142,4 +142,29 @@ func TestStepsAreSmall(t *testing.T) {
 		t.Errorf("%d steps take %d bytes", steps, grown)
 	}
 	runtime.KeepAlive(s)
+}
+
+// Notes are typed letter by letter: one step, until there is a pause. The design
+// has its own steps, and both come back in their order.
+func TestNotesAreSteps(t *testing.T) {
+	s, now := begin()
+	at := s.Notes()
+	for _, text := range []string{"t", "th", "thin"} {
+		s.SetNotes(text)
+	}
+	if undo, _ := s.Steps(); undo != "Notes" || !s.Unsaved() {
+		t.Errorf("the step is %q", undo)
+	}
+	set(t, s, "page.height", mm(211))
+	*now = now.Add(time.Minute)
+	s.SetNotes("thinner")
+	s.Undo()
+	if s.Notes() != "thin" || s.Book().Resolved.Page.Height != measure.MM(211) {
+		t.Errorf("notes %q, a page of %v", s.Notes(), s.Book().Resolved.Page.Height)
+	}
+	s.Undo()
+	s.Undo()
+	if s.Notes() != at || s.Unsaved() {
+		t.Errorf("notes %q", s.Notes())
+	}
 }
