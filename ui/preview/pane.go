@@ -27,12 +27,17 @@ type Pane struct {
 	// OnHover tells the part under the pointer and where that is, "" for none:
 	// of another part, or further along the same one.
 	OnHover func(part book.PartID, at fyne.Position)
+	// OnTurn is the page keys: to the next page of a paper, or the one before.
+	OnTurn func(by int)
 
 	worker  *worker
 	image   *canvas.Image
 	sensor  *canvas.Raster // under the picture
 	view    view.View
 	input   view.Input
+	paper   *scene.Scene // a page on its desk, in place of the view
+	paperID string
+	desk    Desk
 	moving  bool // a slider is being dragged: half the pixels on fine screens
 	port    Viewport
 	shown   frame
@@ -98,7 +103,7 @@ func (p *Pane) height() float64 { return float64(p.Size().Height) }
 // ask hands the worker what is wanted now.
 func (p *Pane) ask() {
 	c := fyne.CurrentApp().Driver().CanvasForObject(p)
-	if p.view.Draw == nil || c == nil || p.width() < 1 || p.height() < 1 {
+	if p.view.Draw == nil && p.paper == nil || c == nil || p.width() < 1 || p.height() < 1 {
 		return
 	}
 	w, h := c.PixelCoordinateForPosition(fyne.NewPos(p.Size().Width, p.Size().Height))
@@ -108,7 +113,11 @@ func (p *Pane) ask() {
 	}
 	in := p.input
 	in.Width, in.Height = view.Frame(p.width(), p.height())
-	p.worker.ask(job{view: p.view, input: in, port: p.port.shrunk(p.width() / in.Width), device: device, width: max(w, 1), height: max(h, 1)})
+	j := job{view: p.view, input: in, port: p.port.shrunk(p.width() / in.Width), device: device, width: max(w, 1), height: max(h, 1)}
+	if p.paper != nil {
+		j.port, j.paper, j.desk = p.port, p.paper, p.desk
+	}
+	p.worker.ask(j)
 }
 
 // put shows a frame; on the window's goroutine.

@@ -73,6 +73,10 @@ func (p *Pane) TypedKey(key *fyne.KeyEvent) {
 		p.move(0, -keyMove)
 	case fyne.KeyHome:
 		p.Fit()
+	case fyne.KeyPageDown:
+		p.turn(1)
+	case fyne.KeyPageUp:
+		p.turn(-1)
 	default:
 		if c := fyne.CurrentApp().Driver().CanvasForObject(p); c != nil && c.OnTypedKey() != nil {
 			c.OnTypedKey()(key)
@@ -84,6 +88,12 @@ func (p *Pane) TypedKey(key *fyne.KeyEvent) {
 func (p *Pane) TypedShortcut(s fyne.Shortcut) {
 	if c, ok := fyne.CurrentApp().Driver().CanvasForObject(p).(fyne.Shortcutable); ok {
 		c.TypedShortcut(s)
+	}
+}
+
+func (p *Pane) turn(by int) {
+	if p.OnTurn != nil {
+		p.OnTurn(by)
 	}
 }
 

@@ -18,6 +18,8 @@ type job struct {
 	device float64 // pixels a dp
 	width  int     // pixels
 	height int
+	paper  *scene.Scene // a page on its desk, in place of the view
+	desk   Desk
 }
 
 // frame is a job done.
@@ -110,6 +112,9 @@ type drawer struct {
 }
 
 func (d *drawer) frame(j job) frame {
+	if j.paper != nil {
+		return d.layDown(j)
+	}
 	drawn := j.view.Draw(j.input)
 	if j.input.Stark {
 		draft.Stark(drawn)
