@@ -5,8 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
-	"path/filepath"
 	"slices"
 	"strconv"
 	"strings"
@@ -40,7 +38,7 @@ func papersCommand(args []string, out io.Writer) (int, error) {
 	if err != nil {
 		return exitInput, err
 	}
-	if err := writeAll(folder, files); err != nil {
+	if err := papers.WriteAll(context.Background(), folder, files); err != nil {
 		return exitInput, err
 	}
 	return exitOf(found), printFindings(found, out)
@@ -175,18 +173,5 @@ func (a arguments) whole(name string, least, most int, to *int) error {
 		return inputError("gw.wantWhole", "option", "--"+name, "found", a.value(name), "least", strconv.Itoa(least), "most", strconv.Itoa(most))
 	}
 	*to = n
-	return nil
-}
-
-// writeAll writes files into a folder, which is made where it is not there.
-func writeAll(folder string, files []papers.File) error {
-	if err := os.MkdirAll(folder, 0o777); err != nil {
-		return inputError("gw.noFolder", "folder", folder, "why", err.Error())
-	}
-	for _, f := range files {
-		if err := project.WriteFile(filepath.Join(folder, f.Name), f.Data); err != nil {
-			return err
-		}
-	}
 	return nil
 }
