@@ -23,6 +23,8 @@ type dialogs struct {
 func (d dialogs) Open(string) (string, error) { return d.path, d.err }
 func (d dialogs) Save(string) (string, error) { return d.path, d.err }
 
+func (d dialogs) Folder(string) (string, error) { return d.path, d.err }
+
 // answering makes a window whose dialogs give one path or error.
 func answering(t *testing.T, path string, err error) *Window {
 	return openDemo(t, func(p *Ports) { p.Dialogs = dialogs{path, err} })

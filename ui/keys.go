@@ -50,7 +50,7 @@ func (w *Window) area() int {
 	}
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(o).AddXY(o.Size().Width/2, o.Size().Height/2)
 	f, left := w.frameNow(), fyne.CanvasObject(w.column.scroll)
-	if w.onSheets() {
+	if w.page() != nil {
 		left = f.left
 	}
 	switch {
@@ -72,13 +72,13 @@ func within(at fyne.Position, o fyne.CanvasObject) bool {
 
 func (w *Window) focusArea(area int) {
 	canvas := w.win.Canvas()
-	if w.onSheets() && area != barArea {
-		w.sheetsPage.focus(canvas, area)
+	if p := w.page(); p != nil && area != barArea {
+		p.focus(canvas, area)
 		return
 	}
 	switch area {
 	case barArea:
-		canvas.Focus(w.pages.design)
+		canvas.Focus(w.pages.tabs[w.pageAt])
 	case columnArea:
 		if r, _ := w.column.find(w.focused); r != nil && r.row.Visible() {
 			r.row.Focus(canvas)
@@ -102,7 +102,7 @@ func (w *Window) focusArea(area int) {
 // what would mend it.
 func (w *Window) stepFinding(n int) {
 	if len(w.findings.found) > 0 {
-		w.turnPage(false)
+		w.turnPage(designPage)
 		w.findings.step(n)
 		w.findings.cards[w.findings.open()].Focus(w.win.Canvas())
 	}

@@ -86,7 +86,7 @@ func (m *menu) view() *fyne.Menu {
 	w, d := m.window, m.window.middle
 	var items []*fyne.MenuItem
 	for i, v := range d.views {
-		item := fyne.NewMenuItem(v.Label(), func() { w.turnPage(false); d.turnTo(i) })
+		item := fyne.NewMenuItem(v.Label(), func() { w.turnPage(designPage); d.turnTo(i) })
 		if c, has := commandOf("view." + v.ID); has {
 			item.Shortcut = c.keys[0].shortcut()
 		}
@@ -98,7 +98,7 @@ func (m *menu) view() *fyne.Menu {
 	m.millimetres = m.item("millimetres", func() { w.setUnit(measure.Metric) })
 	m.inches = m.item("inches", func() { w.setUnit(measure.Imperial) })
 	m.inWords = m.command("words")
-	items = append(items, m.inWords, m.command("otherPage"), fyne.NewMenuItemSeparator(),
+	items = append(items, m.inWords, m.command("nextPage"), m.command("lastPage"), fyne.NewMenuItemSeparator(),
 		m.command("fit"), m.command("zoomIn"), m.command("zoomOut"),
 		fyne.NewMenuItemSeparator(), m.dimensions, m.grain,
 		fyne.NewMenuItemSeparator(), m.millimetres, m.inches,
@@ -107,7 +107,7 @@ func (m *menu) view() *fyne.Menu {
 }
 
 func (m *menu) book() *fyne.Menu {
-	return fyne.NewMenu(words.Say("menu.book"), m.command("formats"), m.item("fromPaper", m.window.openFromSheet), m.command("measure"), m.item("tools", m.window.toolsSheet), m.item("limits", m.window.limitsSheet), m.command("keep"))
+	return fyne.NewMenu(words.Say("menu.book"), m.command("formats"), m.item("fromPaper", m.window.openFromSheet), m.command("measure"), m.item("tools", m.window.toolsSheet), m.command("keep"))
 }
 
 func (m *menu) help() *fyne.Menu {

@@ -29,7 +29,8 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"Dimensions":             drawing,
 		"Grain":                  drawing,
 		"The drawing in words":   drawing,
-		"Design or Sheets":       func(w *Window) any { return w.onSheets() },
+		"Next page":              func(w *Window) any { return w.pageAt },
+		"Previous page":          func(w *Window) any { return w.pageAt },
 		"Millimetres":            unit,
 		"Inches":                 unit,
 		"Favourite formats…":     sheetsOpen,
@@ -37,7 +38,6 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"Sizes from my paper…":   sheetsOpen,
 		"Measure the block…":     sheetsOpen,
 		"My tools…":              sheetsOpen,
-		"My limits…":             sheetsOpen,
 		"Why this value?":        sheetsOpen,
 		"Trade words…":           sheetsOpen,
 		"Earlier saves…":         sheetsOpen,
@@ -77,7 +77,7 @@ func watch(t *testing.T, label string, see func(*Window) any) {
 		w.undo()
 	}
 	if label == "Open…" || label == "New…" { // with nothing to lose: no question first
-		w.session.Saved(w.session.Project(), "")
+		w.session.Saved("")
 	}
 	before := see(w)
 	itemOf(w, label).Action()

@@ -13,8 +13,7 @@ import (
 // the unit shown.
 type pagesBar struct {
 	window     *Window
-	design     *controls.Tab
-	sheets     *controls.Tab
+	tabs       [pageCount]*controls.Tab
 	undo, redo *controls.Chip
 	units      *controls.Segment
 	sides      *controls.Segment // in a narrow window: the drawing, or the findings
@@ -25,9 +24,10 @@ var systems = [...]measure.System{measure.Metric, measure.Imperial}
 
 func newPagesBar(w *Window) *pagesBar {
 	b := &pagesBar{window: w}
-	b.design = controls.NewTab(words.Say("page.design"), func() { w.turnPage(false) })
-	b.sheets = controls.NewTab(words.Say("page.sheets"), func() { w.turnPage(true) })
-	b.design.SetOn(true)
+	for i := range b.tabs {
+		b.tabs[i] = controls.NewTab(words.Say("page."+pageNames[i]), func() { w.turnPage(i) })
+	}
+	b.tabs[designPage].SetOn(true)
 	b.undo = controls.NewIconToggle(look.IconUndo, w.tips, words.Say("menu.undo"), w.undo)
 	b.redo = controls.NewIconToggle(look.IconRedo, w.tips, words.Say("menu.redo"), w.redo)
 	b.units = controls.NewSegment([]string{measure.Metric.Label(), measure.Imperial.Label()}, func(i int) { w.setUnit(systems[i]) })
@@ -48,19 +48,26 @@ func (w *Window) turnSide(findings bool) {
 	}
 	w.pages.sides.SetOn(side)
 	w.frame.turn(findings)
-	if w.sheetsPage != nil {
-		w.sheetsPage.frame.turn(findings)
+	for _, p := range w.turnedTo() {
+		p.columns().turn(findings)
 	}
 }
 
 // turn marks the page on show.
-func (b *pagesBar) turn(sheets bool) {
-	b.design.SetOn(!sheets)
-	b.sheets.SetOn(sheets)
+func (b *pagesBar) turn(to int) {
+	for i, tab := range b.tabs {
+		tab.SetOn(i == to)
+	}
 }
 
 func (b *pagesBar) object() fyne.CanvasObject {
-	bar := controls.Across(4, controls.Gap(4, 1), b.design, b.sheets, controls.Gap(8, 1), b.sides, controls.Spring(), b.undo, b.redo, controls.Gap(8, 1), b.units, controls.Gap(8, 1))
+	bar := controls.Across(4, controls.Gap(4, 1))
+	for _, tab := range b.tabs {
+		bar.Add(tab)
+	}
+	for _, o := range []fyne.CanvasObject{controls.Gap(8, 1), b.sides, controls.Spring(), b.undo, b.redo, controls.Gap(8, 1), b.units, controls.Gap(8, 1)} {
+		bar.Add(o)
+	}
 	return controls.Fixed(0, controls.TabHeight, bar)
 }
 

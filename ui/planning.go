@@ -24,6 +24,34 @@ type planning struct {
 	wish   int                // counts the wishes, so that an old one's news is dropped
 }
 
+// planner is the window's: every page that shows plans shares them.
+func (w *Window) planner() *planning {
+	if w.plans == nil {
+		w.plans = newPlanning(w.apart, w.onWindow, w.planned)
+	}
+	return w.plans
+}
+
+// planned is told of every change of the plans.
+func (w *Window) planned() {
+	w.showPage()
+	if w.papersPage != nil {
+		w.papersPage.output.goOn()
+	}
+}
+
+// jobs is what is cut for the copies that the design asks for.
+func (w *Window) jobs() []sheets.Job {
+	b := w.session.Book()
+	return sheets.Jobs(b, b.Resolved.Copies)
+}
+
+// bench is the studio's.
+func (w *Window) bench() sheets.Bench {
+	studio := w.session.Studio()
+	return sheets.Bench{Capacity: studio.Tools.Capacity, LeastOffcut: studio.Tools.LeastOffcut, Kept: studio.Offcuts}
+}
+
 // planned is how far one job's plan has come.
 type planned struct {
 	cutting *sheets.Cutting  // nil before there is a plan

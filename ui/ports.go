@@ -37,17 +37,21 @@ type Ports struct {
 	Saves    project.Saves
 	Recovery project.Recovery
 	Kept     bool
+	// View opens a file or a folder with what the system has for it; nil where
+	// it has nothing.
+	View func(path string) error
 	// Screen is the size of the screen; nil where it cannot be known.
 	Screen func() fyne.Size
 
 	onWindow func(func()) // does something on the window's goroutine; nil: as the toolkit does
 }
 
-// Dialogs ask for the place of a file. The calls wait for the answer, on a
+// Dialogs ask for the place of a file, or for a folder. The calls wait for the answer, on a
 // goroutine that keeps its thread. The path they begin with may be empty.
 type Dialogs interface {
 	Open(begin string) (path string, err error)
 	Save(begin string) (path string, err error)
+	Folder(begin string) (path string, err error)
 }
 
 // What Dialogs answer besides a path.

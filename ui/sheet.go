@@ -16,8 +16,7 @@ import (
 type sheet struct {
 	window *Window
 	popup  *widget.PopUp
-	escape func()             // what Esc does
-	scroll *controls.Scroller // nil where the content has room
+	escape func() // what Esc does
 }
 
 const (
@@ -41,20 +40,12 @@ func (w *Window) openSheet(title string, content fyne.CanvasObject, least fyne.S
 	body, room := dressed(content), w.win.Canvas().Size().Height-sheetAir
 	if needs := body.MinSize(); needs.Height > room {
 		least = fyne.NewSize(needs.Width+sheetSide, room)
-		s.scroll = controls.NewScroller(content)
-		body = dressed(s.scroll)
+		body = dressed(controls.NewScroller(content))
 	}
 	s.popup = widget.NewModalPopUp(body, w.win.Canvas())
 	w.sheets = append(w.sheets, s)
 	s.popup.Show()
 	return s
-}
-
-// bringIn scrolls a part of the content into sight.
-func (s *sheet) bringIn(o fyne.CanvasObject) {
-	if s != nil && s.scroll != nil {
-		bringIn(s.scroll.Scroll(), o)
-	}
 }
 
 // close takes the sheet away; a second time does nothing.
@@ -177,7 +168,7 @@ func (e *sheetEntry) TypedKey(key *fyne.KeyEvent) {
 // there was either.
 func (w *Window) escape() bool {
 	if len(w.sheets) == 0 {
-		return w.endTour()
+		return w.leaveTour()
 	}
 	w.sheets[len(w.sheets)-1].escape()
 	return true

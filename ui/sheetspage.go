@@ -47,7 +47,7 @@ type sheetsPage struct {
 
 func newSheetsPage(w *Window) *sheetsPage {
 	p := &sheetsPage{window: w, views: view.OfSheets(), rows: controls.Down(0)}
-	p.plans = newPlanning(w.apart, w.onWindow, p.show)
+	p.plans = w.planner()
 	for _, key := range []string{"copies", "page.height", "page.width"} {
 		p.sliders = append(p.sliders, p.slider(key))
 	}
@@ -107,25 +107,14 @@ func (p *sheetsPage) slider(key string) *parameter {
 	return r
 }
 
-// jobs is what is cut for the copies that the design asks for.
-func (p *sheetsPage) jobs() []sheets.Job {
-	b := p.window.session.Book()
-	return sheets.Jobs(b, b.Resolved.Copies)
-}
-
-// bench is the studio's.
-func (p *sheetsPage) bench() sheets.Bench {
-	studio := p.window.session.Studio()
-	return sheets.Bench{Capacity: studio.Tools.Capacity, LeastOffcut: studio.Tools.LeastOffcut, Kept: studio.Offcuts}
-}
+func (p *sheetsPage) shown() fyne.CanvasObject { return p.object }
+func (p *sheetsPage) columns() *frame          { return p.frame }
+func (p *sheetsPage) drawing() *preview.Pane   { return p.pane }
 
 // show brings the page up to date, if it is the one on show.
 func (p *sheetsPage) show() {
-	if !p.window.onSheets() {
-		return
-	}
-	jobs := p.jobs()
-	p.plans.want(jobs, p.bench())
+	jobs := p.window.jobs()
+	p.plans.want(jobs, p.window.bench())
 	p.chosen = min(p.chosen, max(len(jobs)-1, 0))
 	for _, r := range p.sliders {
 		r.show(look.None, false)
@@ -262,45 +251,6 @@ func (w *Window) takeSize(width, height measure.Length) {
 	}
 	size := session.Size(d.Design.Page.Width, d.Design.Page.Height, w.session.System())
 	w.session.Apply(words.Say("step.fromPaper", words.With{"size": size}), d)
-}
-
-// onSheets says whether the Sheets page is on show.
-func (w *Window) onSheets() bool { return w.sheetsPage != nil && w.sheetsPage.object.Visible() }
-
-// turnPage shows the Sheets page, or the Design page.
-func (w *Window) turnPage(sheets bool) {
-	if sheets == w.onSheets() {
-		return
-	}
-	if w.sheetsPage == nil {
-		w.sheetsPage = newSheetsPage(w)
-		w.sheetsPage.object.Hide()
-		w.columns.Add(w.sheetsPage.object)
-	}
-	setVisible(w.design, !sheets)
-	setVisible(w.sheetsPage.object, sheets)
-	w.pages.turn(sheets)
-	w.columns.Refresh()
-	w.show()
-}
-
-// otherPage turns to the page that is not on show.
-func (w *Window) otherPage() { w.turnPage(!w.onSheets()) }
-
-// paneNow is the drawing on show.
-func (w *Window) paneNow() *preview.Pane {
-	if w.onSheets() {
-		return w.sheetsPage.pane
-	}
-	return w.middle.pane
-}
-
-// frameNow is the columns on show.
-func (w *Window) frameNow() *frame {
-	if w.onSheets() {
-		return w.sheetsPage.frame
-	}
-	return w.frame
 }
 
 // focus moves the focus to an area of the page.

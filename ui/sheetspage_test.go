@@ -24,9 +24,8 @@ func openSheets(t *testing.T, set ...string) *Window {
 	w.sheetsPage = newSheetsPage(w)
 	w.sheetsPage.pane.Stop()
 	w.sheetsPage.plans.onWindow = func(do func()) { do() }
-	w.sheetsPage.object.Hide()
 	w.columns.Add(w.sheetsPage.object)
-	w.turnPage(true)
+	w.turnPage(sheetsAt)
 	return w
 }
 
@@ -39,7 +38,7 @@ func (w *Window) said() string {
 // 9 across the grain; the offcut strip of 154 mm gives folios of pocket books.
 func TestSheetsPageOfTheDemo(t *testing.T) {
 	w := openSheets(t, "copies", "14")
-	if need, state := w.sheetsPage.inShort(w.sheetsPage.plans.of(w.sheetsPage.jobs()[0])); need != "42" || state != "proved fewest" {
+	if need, state := w.sheetsPage.inShort(w.sheetsPage.plans.of(w.jobs()[0])); need != "42" || state != "proved fewest" {
 		t.Errorf("%s sheets, %s", need, state)
 	}
 	for _, want := range []string{
@@ -168,16 +167,17 @@ func TestSheetsPageByKeyboard(t *testing.T) {
 	if len(seen) != areas || seen[-1] {
 		t.Errorf("F6 reaches the areas %v", seen)
 	}
-	c, ok := commandOf("otherPage")
+	next, _ := commandOf("nextPage")
+	last, ok := commandOf("lastPage")
 	if !ok {
 		t.Fatal("no key turns the page")
 	}
-	w.run(c)
-	if w.onSheets() || !w.design.Visible() {
+	w.run(last)
+	if w.pageAt != designPage || !w.design.Visible() || w.sheetsPage.object.Visible() {
 		t.Error("the Design page is not on show")
 	}
-	w.run(c)
-	if !w.onSheets() {
+	w.run(next)
+	if w.pageAt != sheetsAt || w.design.Visible() || !w.sheetsPage.object.Visible() {
 		t.Error("the Sheets page is not on show")
 	}
 }
@@ -219,7 +219,7 @@ func TestOffcutsAreKept(t *testing.T) {
 	}
 	// A landscape page 70 mm high: its folios are cut from the strips first.
 	w.set(t, map[string]string{"page.height": "70 mm", "page.width": "150 mm"})
-	m := w.sheetsPage.plans.of(w.sheetsPage.jobs()[0])
+	m := w.sheetsPage.plans.of(w.jobs()[0])
 	fromStrips := int64(0)
 	for _, l := range m.cutting.Plan.Layouts {
 		if m.cutting.Parents[l.Sheet].Offcut != "" {

@@ -127,7 +127,7 @@ func (s *sheetsSummary) trouble(c sheets.Cutting) []fyne.CanvasObject {
 		}
 	}
 	mend := controls.NewButton(controls.Framed, words.Say("sheets.mend"), func() {
-		w.turnPage(false)
+		w.turnPage(designPage)
 		w.chooseRow(key)
 		w.column.reveal(key)
 	})
@@ -201,18 +201,24 @@ func (s *sheetsSummary) work(c sheets.Cutting) string {
 // warnings are what this page stops or checks: a thickness that is only
 // estimated for a batch, and no sheet to spare.
 func (s *sheetsSummary) warnings(m *planned) []fyne.CanvasObject {
-	b := s.page.window.session.Book()
-	if b.Resolved.Copies < batchFrom {
+	if s.page.window.session.Book().Resolved.Copies < batchFrom {
 		return nil
 	}
-	var list []fyne.CanvasObject
-	if s.page.window.standing("measure-first") {
-		list = append(list, levelled(check.Stop, words.Say("sheets.measureFirst", words.With{"copies": b.Resolved.Copies})))
-	}
+	list := s.page.window.measuredFirst()
 	if m.cutting != nil && m.cutting.Trouble == nil && !m.cutting.Roll() && m.cutting.Spare() == 0 {
 		list = append(list, levelled(check.Check, words.Say("sheets.spareNone")))
 	}
 	return list
+}
+
+// measuredFirst is the stop on pages that a batch is cut by: its thickness is only
+// estimated.
+func (w *Window) measuredFirst() []fyne.CanvasObject {
+	copies := w.session.Book().Resolved.Copies
+	if copies < batchFrom || !w.standing(measureFirst) {
+		return nil
+	}
+	return []fyne.CanvasObject{levelled(check.Stop, words.Say("sheets.measureFirst", words.With{"copies": copies}))}
 }
 
 // batchFrom is how many books are a batch to the checks of one.

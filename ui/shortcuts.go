@@ -53,7 +53,8 @@ func commands() []command {
 		{id: "lastControl", group: "window", keys: held(shift, fyne.KeyTab)},
 		{id: "nextArea", group: "window", keys: held(0, fyne.KeyF6), do: func(w *Window) { w.nextArea(1) }},
 		{id: "lastArea", group: "window", keys: held(shift, fyne.KeyF6), do: func(w *Window) { w.nextArea(-1) }},
-		{id: "otherPage", group: "window", keys: held(control, fyne.KeyPageDown, fyne.KeyPageUp), do: (*Window).otherPage},
+		{id: "nextPage", group: "window", keys: held(control, fyne.KeyPageDown), do: func(w *Window) { w.stepPage(1) }},
+		{id: "lastPage", group: "window", keys: held(control, fyne.KeyPageUp), do: func(w *Window) { w.stepPage(-1) }},
 		{id: "nextFinding", group: "window", keys: held(0, fyne.KeyF8), do: func(w *Window) { w.stepFinding(1) }},
 		{id: "lastFinding", group: "window", keys: held(shift, fyne.KeyF8), do: func(w *Window) { w.stepFinding(-1) }},
 		{id: "press", group: "window", keys: held(0, fyne.KeySpace, fyne.KeyReturn), also: held(0, fyne.KeyEnter)},
@@ -81,15 +82,16 @@ func drawingCommands() []command {
 		if i < len(viewKeys) {
 			table = append(table, command{
 				id: "view." + v.ID, group: "drawing", label: words.Say("keys.do.view", words.With{"name": v.Label()}),
-				keys: held(control, viewKeys[i]), do: func(w *Window) { w.turnPage(false); w.middle.turnTo(i) },
+				keys: held(control, viewKeys[i]), do: func(w *Window) { w.turnPage(designPage); w.middle.turnTo(i) },
 			})
 		}
 	}
 	return append(table,
-		command{id: "words", group: "drawing", keys: held(control, fyne.KeyD), do: func(w *Window) { w.turnPage(false); w.middle.toggleWords() }},
+		command{id: "words", group: "drawing", keys: held(control, fyne.KeyD), do: func(w *Window) { w.turnPage(designPage); w.middle.toggleWords() }},
 		command{id: "pane.part", group: "drawing", keys: []stroke{{fyne.KeyTab, 0}, {fyne.KeyTab, shift}}},
 		command{id: "pane.open", group: "drawing", keys: held(0, fyne.KeyReturn)},
 		command{id: "pane.move", group: "drawing", keys: held(0, fyne.KeyLeft, fyne.KeyRight, fyne.KeyUp, fyne.KeyDown)},
+		command{id: "pane.turn", group: "drawing", keys: held(0, fyne.KeyPageDown, fyne.KeyPageUp)},
 		command{id: "fit", group: "drawing", keys: []stroke{{fyne.Key0, control}}, do: func(w *Window) { w.paneNow().Fit() }},
 		command{id: "zoomIn", group: "drawing", keys: []stroke{{fyne.KeyEqual, control}, {fyne.KeyPlus, 0}},
 			also: []stroke{{fyne.KeyPlus, control}, {fyne.KeyEqual, 0}, {fyne.KeyEqual, shift}, {fyne.KeyPlus, shift}},

@@ -29,6 +29,9 @@ type Window struct {
 	columns    *fyne.Container // the pages, one on show
 	design     fyne.CanvasObject
 	sheetsPage *sheetsPage // nil until it is turned to
+	papersPage *papersPage // likewise
+	pageAt     int         // the page on show
+	plans      *planning   // of how sheets are cut; nil until a page asks
 	pages      *pagesBar
 	format     *formatHead
 	column     *column
@@ -40,8 +43,6 @@ type Window struct {
 	keeping    keeping
 	sheets     []*sheet // open ones, the topmost last
 	waiting    bool     // a native dialog is open
-	saving     *saving  // on its way; nil at rest
-	ended      bool     // the window has been closed
 	apart      func(work func() (then func()))
 	textSize   int          // in per cent
 	onWindow   func(func()) // does something on the window's goroutine
@@ -121,6 +122,7 @@ func (w *Window) build() {
 	w.app.Settings().AddListener(func(fyne.Settings) {
 		w.middle.draw()
 		w.format.show()
+		w.showPage()
 	})
 }
 
@@ -148,9 +150,7 @@ func (w *Window) join() {
 	w.cut.before = w.middle.fading.figures
 	w.middle.turned = func() {
 		w.menu.show()
-		if w.sheetsPage != nil {
-			w.sheetsPage.show()
-		}
+		w.showPage()
 	}
 	w.column.why = w.whyParam
 	w.findings.choose = w.chooseFinding
@@ -181,9 +181,7 @@ func (w *Window) show() {
 	w.menu.show()
 	w.keeping.show()
 	w.tellAbout()
-	if w.sheetsPage != nil {
-		w.sheetsPage.show()
-	}
+	w.showPage()
 	if w.tour != nil {
 		w.tour.follow()
 	}

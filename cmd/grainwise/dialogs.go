@@ -29,26 +29,44 @@ func (nativeDialogs) Save(begin string) (string, error) {
 
 func inFolder(begin string) *dialog.FileBuilder {
 	d := dialog.File().Filter(words.Say("main.projects"), strings.TrimPrefix(ui.Ending, "."))
-	if filepath.IsAbs(begin) {
-		return d.SetStartDir(filepath.Dir(begin))
-	}
-	if home, err := os.UserHomeDir(); err == nil { // else the folder the program was started in
-		d = d.SetStartDir(home)
-	}
-	return d
+	return d.SetStartDir(startFolder(begin))
 }
 
-// answer puts the package's answers into the window's words. Where the platform
-// has no dialogs the package panics.
+// startFolder is where a dialog starts: at the file's own folder, at home, or
+// where the program was started.
+func startFolder(begin string) string {
+	if filepath.IsAbs(begin) {
+		return filepath.Dir(begin)
+	}
+	home, err := os.UserHomeDir()
+	if err != nil {
+		return ""
+	}
+	return home
+}
+
 func answer(ask func(*dialog.FileBuilder) (string, error), d *dialog.FileBuilder) (path string, err error) {
+	return answered(func() (string, error) { return ask(d) })
+}
+
+// answered puts the package's answers into the window's words. Where the platform
+// has no dialogs the package panics.
+func answered(ask func() (string, error)) (path string, err error) {
 	defer func() {
 		if recover() != nil {
 			err = ui.ErrNoDialogs
 		}
 	}()
-	path, err = ask(d)
+	path, err = ask()
 	if errors.Is(err, dialog.ErrCancelled) {
 		return "", ui.ErrCancelled
 	}
 	return path, err
+}
+
+// Folder asks for a folder.
+func (nativeDialogs) Folder(begin string) (path string, err error) {
+	return answered(func() (string, error) {
+		return dialog.Directory().SetStartDir(startFolder(begin)).Browse()
+	})
 }

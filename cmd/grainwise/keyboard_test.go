@@ -3,7 +3,9 @@
 package main
 
 import (
+	"bytes"
 	"image"
+	"os"
 	"path/filepath"
 	"testing"
 
@@ -100,6 +102,60 @@ func TestTheSheetsPageByKeyboard(t *testing.T) {
 	p.key("ctrl+Prior")
 	p.await("the Design page", func() bool { return alike(design, p.picture(), image.Rect(10, 70, 350, 110)) })
 	p.keys("ctrl+z")
+	p.key("ctrl+q")
+	p.quits()
+}
+
+// The papers without a pointer: turned to by the pages' key, opened in the viewer, then saved into a folder
+// through the native dialog. The viewer is a script that notes what it was given.
+func TestThePapersByKeyboard(t *testing.T) {
+	home, tools := t.TempDir(), t.TempDir()
+	seen := filepath.Join(home, "seen")
+	viewer := "#!/bin/sh\nprintf %s \"$1\" >" + seen + ".new && mv " + seen + ".new " + seen + "\n"
+	if err := os.WriteFile(filepath.Join(tools, "xdg-open"), []byte(viewer), 0o700); err != nil {
+		t.Fatal(err)
+	}
+	t.Setenv("PATH", tools+":"+os.Getenv("PATH"))
+	t.Setenv("TMPDIR", t.TempDir())
+	p := launch(t, build(t, "grainwise"), home)
+	p.resize(1280, 720)
+	design := p.picture()
+	p.key("ctrl+Next")
+	p.rest()
+	p.key("ctrl+Next")
+	p.await("a page of paper", func() bool { return !alike(design, p.picture(), drawing) })
+	p.rest()
+	p.shot("papers-1280.png")
+	p.keys("F6", "F6", "F6", "F6") // the pages, the papers, the page, the printing
+	p.key("Return")
+	p.await("the viewer", func() bool { _, err := os.Stat(seen); return err == nil })
+	path, err := os.ReadFile(seen)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if data, err := os.ReadFile(string(path)); err != nil || !bytes.HasPrefix(data, []byte("%PDF-")) {
+		t.Errorf("the viewer was given %s: %v", path, err)
+	}
+	p.rest()
+	p.keys("Tab")
+	p.key("Return")
+	folder := filepath.Join(home, "bench")
+	if err := os.Mkdir(folder, 0o700); err != nil {
+		t.Fatal(err)
+	}
+	p.do("windowactivate", "--sync", p.find("Open Folder"))
+	p.do("type", "--delay", "20", folder)
+	p.rest()
+	p.key("Return")
+	own := filepath.Join(folder, "Low Water, papers")
+	p.await("the papers", func() bool {
+		files, _ := filepath.Glob(filepath.Join(own, "*.pdf"))
+		return len(files) > 0
+	})
+	p.rest()
+	p.shot("papers-saved-1280.png")
+	p.key("Escape")
+	p.rest()
 	p.key("ctrl+q")
 	p.quits()
 }

@@ -85,6 +85,7 @@ func ports(files []string) ui.Ports {
 		Recovery:   project.RecoveryIn(folder),
 		Kept:       true,
 		Screen:     screen,
+		View:       openOutside,
 	}
 	if len(files) == 0 {
 		return p

@@ -71,8 +71,14 @@ func launch(t testing.TB, binary, home string, files ...string) *program {
 // program may cut the message short.
 var halfWritten = regexp.MustCompile(`(?m)^.*Preferences load error:.*\n?(.*Cause: EOF\n?(.*At: .*\n?)?)?`)
 
+// keyLetGo is what the system's folder dialog says when it has closed at a key's
+// press and then hears that the key is let go.
+var keyLetGo = regexp.MustCompile(`(?m)^\n?\(grainwise:\d+\): Gtk-CRITICAL \*\*: .*gtk_widget_event: assertion 'WIDGET_REALIZED_FOR_EVENT.*\n?`)
+
 // ofConcern is what a program said, less what is known to be harmless.
-func ofConcern(said string) string { return halfWritten.ReplaceAllString(said, "") }
+func ofConcern(said string) string {
+	return strings.TrimSpace(keyLetGo.ReplaceAllString(halfWritten.ReplaceAllString(said, ""), ""))
+}
 
 // find waits for a window whose title holds some words, and returns its id.
 func (p *program) find(title string) string {

@@ -169,8 +169,7 @@ func TestFinishing(t *testing.T) {
 			t.Errorf("a plain book has a %s", id)
 		}
 	}
-	bare = metric(t, "label.width", "50 mm")
-	if _, has := bare.Part(PartLabel); has {
+	if _, has := metric(t, "label.width", "50 mm").Part(PartLabel); has {
 		t.Error("a label without height is cut")
 	}
 	b := metric(t, "page.width", "180 mm", "page.height", "240 mm", "measured.blockWidth", "180 mm",

@@ -97,8 +97,7 @@ func TestPracticeCovering(t *testing.T) {
 	}
 	equal(t, "corner", c.CornerCut, 0.25)
 	even, _ := b.CornerLegs()
-	lower := practice(t, "covering.cornerAngle", "40")
-	w, h := lower.CornerLegs()
+	w, h := practice(t, "covering.cornerAngle", "40").CornerLegs()
 	if !(w > even && h < even) {
 		t.Errorf("legs %v × %v in: a flatter cut takes more of the long edge than %v", w.Inches(), h.Inches(), even.Inches())
 	}

@@ -16,10 +16,9 @@ import (
 func TestJointClosedAsksForTheNarrowest(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d := booktest.Decisions().Draw(t, "design")
-		joint := func(width book.Length) *matter {
+		joint := func(width book.Length) book.Book {
 			d.Design.Joint.Width = book.Typed(width)
-			b := book.Compute(book.Resolve(d, stock.Default()))
-			return newMatter(&b, Tools{}, usualLimits())
+			return book.Compute(book.Resolve(d, stock.Default()))
 		}
 		found := jointClosed(joint(2 * measure.Millimetre))
 		if len(found) == 0 {

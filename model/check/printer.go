@@ -87,3 +87,13 @@ func correction(measured book.Length) Quantity {
 	}
 	return percent(100 * (Bar.MM()/measured.MM() - 1))
 }
+
+// Valid says whether every bar that was measured can have measured so much.
+func (p Printer) Valid() bool {
+	for _, bar := range []book.Length{p.Plain.Across, p.Plain.Down, p.Again.Across, p.Again.Down} {
+		if bar != 0 && (bar < LeastBar || bar > MostBar) {
+			return false
+		}
+	}
+	return true
+}

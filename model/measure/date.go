@@ -38,7 +38,7 @@ func (d Date) IsZero() bool { return d == Date{} }
 
 // Valid reports whether the calendar has the day, in the years 1 … 9999.
 func (d Date) Valid() bool {
-	return d.Year >= 1 && d.Year <= 9999 && d == dayOf(d.midnight())
+	return d.Year >= 1 && d.Year <= 9999 && d == DayOf(d.midnight())
 }
 
 // AddDays returns the day n days later, or earlier for n below nought, within
@@ -46,7 +46,7 @@ func (d Date) Valid() bool {
 func (d Date) AddDays(n int) Date {
 	const all = 4_000_000 // days in more than those years
 	first, last := Date{1, 1, 1}, Date{9999, 12, 31}
-	moved := dayOf(d.midnight().AddDate(0, 0, min(max(n, -all), all)))
+	moved := DayOf(d.midnight().AddDate(0, 0, min(max(n, -all), all)))
 	switch {
 	case moved.Compare(first) < 0:
 		return first
@@ -74,4 +74,5 @@ func (d Date) midnight() time.Time {
 	return time.Date(d.Year, time.Month(d.Month), d.Day, 0, 0, 0, 0, time.UTC)
 }
 
-func dayOf(t time.Time) Date { return Date{t.Year(), int(t.Month()), t.Day()} }
+// DayOf is the day of a time, where it was told.
+func DayOf(t time.Time) Date { return Date{t.Year(), int(t.Month()), t.Day()} }

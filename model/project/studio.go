@@ -19,7 +19,6 @@ import (
 // Where it is the zero Studio, nothing was entered.
 type Studio struct {
 	Tools    check.Tools
-	Limits   check.Limits // of the checks, where they are not the usual ones
 	Printing Printing
 	Offcuts  []sheets.Offcut // in stock, used before new sheets
 }
@@ -82,8 +81,7 @@ func OpenStudio(path string) (Studio, error) {
 	return studio, nil
 }
 
-// encode writes what was entered, sizes in millimetres, and the limits that were
-// set, one a line.
+// encode writes what was entered, sizes in millimetres, one a line.
 func (s Studio) encode() []byte {
 	var lines []string
 	for _, tool := range check.ToolTable() {
@@ -94,9 +92,6 @@ func (s Studio) encode() []byte {
 	var b bytes.Buffer
 	fmt.Fprintf(&b, "{\n  \"format\": %s,\n  \"version\": %d,\n", jsonText(studioFormat), studioVersion)
 	fmt.Fprintf(&b, "  \"tools\": %s", block("{}", lines))
-	if own := s.limitLines(); len(own) > 0 {
-		fmt.Fprintf(&b, ",\n  \"limits\": %s", block("{}", own))
-	}
 	if chosen := s.Printing.lines(); len(chosen) > 0 {
 		fmt.Fprintf(&b, ",\n  \"printing\": %s", block("{}", chosen))
 	}
@@ -114,7 +109,7 @@ func decodeStudio(data []byte, file string) (Studio, *Problem) {
 		problem = s.identify(entries, studioFormat, studioVersion)
 	}
 	if problem == nil {
-		problem = s.known(entries, "format", "version", "tools", "limits", "printing", "offcuts")
+		problem = s.known(entries, "format", "version", "tools", "printing", "offcuts")
 	}
 	if problem != nil {
 		return Studio{}, problem
@@ -122,11 +117,6 @@ func decodeStudio(data []byte, file string) (Studio, *Problem) {
 	studio := Studio{}
 	if tools, there := entries.find("tools"); there {
 		if studio, problem = s.tools(tools); problem != nil {
-			return Studio{}, problem
-		}
-	}
-	if own, there := entries.find("limits"); there {
-		if studio.Limits, problem = s.limits(own); problem != nil {
 			return Studio{}, problem
 		}
 	}

@@ -18,7 +18,7 @@ type Tick struct {
 	byMouse bool // the focus came from a click: no ring
 }
 
-// NewTick makes one without words.
+// NewTick makes one without words; leave may be nil where it stands in no sheet.
 func NewTick(leave func(), changed func(bool)) *Tick {
 	t := &Tick{leave: leave, ring: ring()}
 	t.OnChanged = changed
@@ -48,11 +48,15 @@ func (t *Tick) FocusLost() {
 
 // TypedKey implements fyne.Focusable.
 func (t *Tick) TypedKey(key *fyne.KeyEvent) {
-	if key.Name == fyne.KeyEscape {
+	switch {
+	case key.Name == fyne.KeyEscape && t.leave != nil:
 		t.leave()
-		return
+	case key.Name == fyne.KeySpace: // a rune to the toolkit
+	case key.Name == fyne.KeyReturn || key.Name == fyne.KeyEnter:
+		t.SetChecked(!t.Checked)
+	default:
+		handOn(t, key)
 	}
-	t.Check.TypedKey(key)
 }
 
 // CreateRenderer implements fyne.Widget.
