@@ -138,17 +138,20 @@ func checkBars() []checkBar {
 // bar draws one, its middle line starting at from; its ends are the outer ends of
 // the line.
 func (l leaf) bar(from, along at, b checkBar, scale float64) {
-	const tickLong, tickShort = 3.0, 1.6
+	const tickLong, tickShort, thin = 3.0, 1.6, 0.15
 	to := func(t, off float64) at {
 		return at{X: from.X + along.X*t*scale + along.Y*off, Y: from.Y + along.Y*t*scale + along.X*off}
 	}
 	l.line(0.3, to(0, 0), to(b.length, 0))
 	for i := 0; i <= b.parts; i++ {
 		t, high := b.length*float64(i)/float64(b.parts), tickShort
-		if i == 0 || i == b.parts {
-			high = tickLong
+		switch i {
+		case 0: // the outer side of an end's tick is the bar's end
+			t, high = thin/2, tickLong
+		case b.parts:
+			t, high = t-thin/2, tickLong
 		}
-		l.line(0.15, to(t, -high/2), to(t, high/2))
+		l.line(thin, to(t, -high/2), to(t, high/2))
 	}
 	turn := 0
 	place := to(b.length, 0)
