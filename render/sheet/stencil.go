@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"strings"
+
 	"grainwise/render/draft"
 	"grainwise/render/scene"
 )
@@ -130,26 +132,58 @@ func (s stencil) lines(p at, text string, st style, room float64) float64 {
 	return p.Y
 }
 
-// fact is a number of the work and what it is.
-type fact struct{ what, value string }
+// fact is a number of the work and what it is, or a row of numbers.
+type fact struct {
+	what, value string
+	row         []string // in place of a value: broken between its numbers only
+}
+
+// told is a fact of one number.
+func told(what, value string) fact { return fact{what: what, value: value} }
 
 const factGap = 2.4
 
-// set are the styles of a fact in a room: large where it fits on one line.
-func (f fact) set(room float64) (what, value style) {
-	value = number()
-	if value.width(f.value) > room {
-		value = bold()
+// set are the styles of a fact in a room, and its value as it is broken: large
+// where it fits on one line.
+func (f fact) set(room float64) (what, value style, text string) {
+	text = f.value
+	if f.row != nil {
+		text = strings.Join(f.row, dotted)
 	}
-	return quiet(), value
+	if number().width(text) <= room {
+		return quiet(), number(), text
+	}
+	if f.row != nil {
+		text = rows(f.row, bold(), room)
+	}
+	return quiet(), bold(), text
+}
+
+// dotted stands between two numbers of a row.
+const dotted = " · "
+
+// rows breaks a row of numbers into lines.
+func rows(all []string, st style, room float64) string {
+	text, line := "", ""
+	for i, n := range all {
+		longer := n
+		if i > 0 {
+			longer = line + dotted + n
+		}
+		if i > 0 && st.width(longer) > room {
+			text, longer = text+line+"\n", n
+		}
+		line = longer
+	}
+	return text + line
 }
 
 // factsHeight is how high facts stand, set in a column.
 func factsHeight(facts []fact, room float64) float64 {
 	height := 0.0
 	for i, f := range facts {
-		what, value := f.set(room)
-		height += float64(len(what.wrapped(f.what, room)))*what.leading + float64(len(value.wrapped(f.value, room)))*value.leading
+		what, value, text := f.set(room)
+		height += float64(len(what.wrapped(f.what, room)))*what.leading + float64(len(value.wrapped(text, room)))*value.leading
 		if i > 0 {
 			height += factGap
 		}
@@ -160,8 +194,8 @@ func factsHeight(facts []fact, room float64) float64 {
 // facts sets them from their upper left corner.
 func (s stencil) facts(p at, facts []fact, room float64) {
 	for _, f := range facts {
-		what, value := f.set(room)
+		what, value, text := f.set(room)
 		p.Y = s.lines(p, f.what, what, room)
-		p.Y = s.lines(p, f.value, value, room) - factGap
+		p.Y = s.lines(p, text, value, room) - factGap
 	}
 }

@@ -73,10 +73,10 @@ func (in Input) cornerFacts() []fact {
 		lap, what = -lap, "template.fact.apart"
 	}
 	return []fact{
-		{words.Say("template.fact.cut"), in.sized(b.ToCut.CornerCut)},
-		{words.Say("template.fact.angle"), strconv.FormatFloat(b.Resolved.Covering.CornerAngle, 'f', -1, 64) + "°"},
-		{words.Say(what), in.sized(lap)},
-		{words.Say("template.fact.turnIn"), in.sized(b.Resolved.Covering.TurnIn)},
+		told(words.Say("template.fact.cut"), in.sized(b.ToCut.CornerCut)),
+		told(words.Say("template.fact.angle"), strconv.FormatFloat(b.Resolved.Covering.CornerAngle, 'f', -1, 64)+"°"),
+		told(words.Say(what), in.sized(lap)),
+		told(words.Say("template.fact.turnIn"), in.sized(b.Resolved.Covering.TurnIn)),
 	}
 }
 

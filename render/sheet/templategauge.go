@@ -42,8 +42,8 @@ func spacerGauge(in Input) Document {
 func (in Input) gaugeFacts() []fact {
 	b := in.Book
 	return []fact{
-		{words.Say("template.fact.notch"), in.thick(b.Resolved.Stock.Board.Thickness)},
-		{words.Say("template.fact.squares"), strings.Join([]string{in.size(b.Squares.Head), in.size(b.Squares.Tail), in.sized(b.Squares.ForeEdge)}, " · ")},
+		told(words.Say("template.fact.notch"), in.thick(b.Resolved.Stock.Board.Thickness)),
+		told(words.Say("template.fact.squares"), strings.Join([]string{in.size(b.Squares.Head), in.size(b.Squares.Tail), in.sized(b.Squares.ForeEdge)}, " · ")),
 	}
 }
 

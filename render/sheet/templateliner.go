@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"slices"
+	"strings"
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
@@ -225,5 +226,5 @@ func (r ruler) everyFold(ridges bool) string {
 	if ridges {
 		key = "template.ruler.allRidges"
 	}
-	return words.Say(key, words.With{"at": r.in.inRow(at)})
+	return words.Say(key, words.With{"at": strings.Join(r.in.inRow(at), dotted)})
 }

@@ -3,7 +3,6 @@ package sheet
 import (
 	"cmp"
 	"slices"
-	"strings"
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
@@ -240,9 +239,9 @@ func (in Input) seamFacts() []fact {
 	b := in.Book
 	seam := b.Sewing.Seam
 	facts := []fact{
-		{words.Say("template.fact.seam"), words.Say("template.fromTo", words.With{"from": in.size(seam.Low), "to": in.sized(seam.High)})},
-		{words.Say("template.fact.stitches"), words.Say("template.stitches", words.With{"count": b.Sewing.Stitches, "size": in.sized(b.Resolved.Sewing.Stitch)})},
-		{words.Say("template.fact.fence"), in.sized(b.Resolved.Page.Width + b.Resolved.Page.TrimFore)},
+		told(words.Say("template.fact.seam"), words.Say("template.fromTo", words.With{"from": in.size(seam.Low), "to": in.sized(seam.High)})),
+		told(words.Say("template.fact.stitches"), words.Say("template.stitches", words.With{"count": b.Sewing.Stitches, "size": in.sized(b.Resolved.Sewing.Stitch)})),
+		told(words.Say("template.fact.fence"), in.sized(b.Resolved.Page.Width+b.Resolved.Page.TrimFore)),
 	}
 	return append(facts, in.threadFacts()...)
 }
@@ -250,20 +249,23 @@ func (in Input) seamFacts() []fact {
 // stationFacts is what is pierced.
 func (in Input) stationFacts() []fact {
 	b := in.Book
-	facts := []fact{{words.Say("template.fact.stations"), in.inRow(b.Sewing.Stations)}}
+	facts := []fact{{what: words.Say("template.fact.stations"), row: in.inRow(b.Sewing.Stations)}}
 	if tapes := b.Tapes; len(tapes.At) > 0 {
-		facts = append(facts, fact{words.Say("template.fact.tapes", words.With{"width": in.sized(tapes.Width)}), in.inRow(tapes.At)})
+		facts = append(facts, fact{what: words.Say("template.fact.tapes", words.With{"width": in.sized(tapes.Width)}), row: in.inRow(tapes.At)})
 	}
 	return append(facts, in.threadFacts()...)
 }
 
-// inRow writes sizes one after the other.
-func (in Input) inRow(all []book.Length) string {
+// inRow are sizes one after the other, the last with its unit.
+func (in Input) inRow(all []book.Length) []string {
 	var sizes []string
-	for _, l := range all {
+	for i, l := range all {
+		if i == len(all)-1 {
+			return append(sizes, in.sized(l))
+		}
 		sizes = append(sizes, in.size(l))
 	}
-	return strings.Join(sizes, " · ") + " " + in.System.Label()
+	return sizes
 }
 
 // threadFacts is what goes through the fold.
@@ -271,11 +273,11 @@ func (in Input) threadFacts() []fact {
 	b := in.Book
 	sections := words.Say("template.sections", words.With{"count": b.Resolved.Sections.Count, "size": in.thick(b.Block.SectionThickness)})
 	facts := []fact{
-		{words.Say("template.fact.thread"), in.thick(b.Sewing.ThreadDiameter)},
-		{words.Say("template.fact.sections"), sections},
+		told(words.Say("template.fact.thread"), in.thick(b.Sewing.ThreadDiameter)),
+		told(words.Say("template.fact.sections"), sections),
 	}
 	if head := b.Resolved.Liner.OverHead; b.Resolved.Structure == book.PleatedLiner && head != 0 {
-		facts = append(facts, fact{words.Say("template.fact.linerHead"), in.sized(head)})
+		facts = append(facts, told(words.Say("template.fact.linerHead"), in.sized(head)))
 	}
 	return facts
 }

@@ -9,7 +9,7 @@ import (
 // head a stop that stands across the trough.
 const (
 	wing        = 48.0
-	stopDeep    = 17.0
+	stopDeep    = 8.0
 	stopFlap    = 10.0
 	troughFacts = 62.0
 )
@@ -17,7 +17,7 @@ const (
 // troughJig is a strip folded along its middle at a right angle: sections stand in
 // it, their heads at its stop, and are pierced where its fold shows.
 func troughJig(in Input) Document {
-	facts := append([]fact{{words.Say("template.fact.fold"), words.Say("template.rightAngle")}}, in.stationFacts()...)
+	facts := append([]fact{told(words.Say("template.fact.fold"), words.Say("template.rightAngle"))}, in.stationFacts()...)
 	high := in.sectionHigh()
 	room := max(high+stopDeep, factsHeight(facts, troughFacts))
 	s := newStencil(2*wing+factsGap+troughFacts, room, in.Left)
@@ -35,11 +35,11 @@ func (f foldStrip) trough(in Input) {
 	top := high + stopDeep
 	f.tapes(in, wing-markEnd, wing+markEnd)
 	f.cutOut(at{Y: low}, at{X: 2 * wing, Y: low}, at{X: 2 * wing, Y: top}, at{X: wing, Y: top},
-		at{X: wing - stopFlap, Y: top - 2}, at{X: wing - stopFlap, Y: high + 2}, at{X: wing, Y: high}, at{Y: high})
+		at{X: wing - stopFlap, Y: top - 1}, at{X: wing - stopFlap, Y: high + 1}, at{X: wing, Y: high}, at{Y: high})
 	f.crease(at{X: wing, Y: low}, at{X: wing, Y: top})
 	f.crease(at{X: wing, Y: high}, at{X: 2 * wing, Y: high})
 	f.level(at{X: wing * 1.5, Y: high + stopDeep/2}, words.Say("template.stop"), bold(), scene.Middle)
-	f.upright(at{X: wing - stopFlap/2, Y: high + stopDeep/2}, words.Say("template.glue"), quiet(), scene.Middle)
+	f.level(at{X: wing - stopFlap/2, Y: high + stopDeep/2}, words.Say("template.glue"), quiet(), scene.Middle)
 	labels := append(in.stationLabels(f.up), in.trimLabels(low, high)...)
 	for _, l := range labels {
 		f.mark(at{X: wing - markEnd, Y: l.y}, at{X: wing, Y: l.y})
