@@ -127,8 +127,14 @@ func (w *Window) showStrip() {
 		controls.Spring(),
 		controls.NewButton(controls.Plain, words.Say("sheet.close"), w.closeStrip))
 	bar := controls.AcrossGiving(8, []fyne.CanvasObject{text}, objects...)
+	w.putStrip(bar)
+}
+
+// putStrip shows a bar over the drawing.
+func (w *Window) putStrip(bar fyne.CanvasObject) {
 	w.middle.strip.Objects = []fyne.CanvasObject{controls.Fixed(0, 40, controls.Inset(0, 0, 0, 6, bar)), controls.NewHairline()}
 	w.middle.strip.Show()
+	w.middle.box.Refresh()
 }
 
 // closeStrip takes the greeting away for good.

@@ -16,7 +16,7 @@ import (
 func (w *Window) sighted(s keeper.Sight) {
 	key := w.session.Moving()
 	switch {
-	case s.Path != w.session.Path() || s.Known != w.keeping.known || w.busy() || key != "":
+	case s.Path != w.session.Path() || s.Known != w.keeping.known || w.busy() || w.saving != nil || key != "":
 		return
 	case s.Now == w.keeping.base && !w.keeping.gone: // back again, after it was let be
 		w.keeping.seen(s)
@@ -51,6 +51,7 @@ func (w *Window) offerToLoad(s keeper.Sight) {
 func (w *Window) askWhich(path string, now project.Stamp, then func()) {
 	w.ask(words.Say("both.title", words.With{"name": fileName(path)}),
 		words.Say("both.text", words.With{"folder": filepath.Dir(path)}),
+		answer{words.Say("sheet.cancel"), controls.Framed, nil},
 		answer{words.Say("both.theirs"), controls.Framed, func() { w.takeTheirs(path) }},
 		answer{words.Say("both.mine"), controls.Framed, func() { w.putMine(path, now, then) }},
 		answer{words.Say("both.keep"), controls.Solid, func() { w.keepBoth(path, then) }})

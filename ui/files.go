@@ -22,6 +22,10 @@ func fileName(path string) string {
 // guarded does something that loses what is not saved, after asking.
 func (w *Window) guarded(do func()) {
 	w.leaveTour()
+	if w.saving != nil {
+		w.askToWait(do)
+		return
+	}
 	if !w.session.Unsaved() {
 		do()
 		return
@@ -41,6 +45,10 @@ func (w *Window) Quit() {
 }
 
 func (w *Window) quit() {
+	if w.ended {
+		return // two questions led here
+	}
+	w.ended = true
 	w.middle.pane.Stop()
 	if w.plans != nil {
 		w.plans.halt()
@@ -179,42 +187,6 @@ func (w *Window) takeName(folder, name string, take func(string)) error {
 		take(path)
 	}
 	return nil
-}
-
-// write saves to a path. What cannot be written stays unsaved. Of another file
-// than the project's own the platform has asked whether to replace it.
-func (w *Window) write(path string, then func()) {
-	base := w.keeping.base
-	if !project.SameFile(path, w.session.Path()) {
-		there, err := project.StampAt(path)
-		if err != nil {
-			w.notSaved(err, then)
-			return
-		}
-		base = there
-	}
-	w.writeOver(path, base, then)
-}
-
-// writeOver saves to a path that is known to hold base.
-func (w *Window) writeOver(path string, base project.Stamp, then func()) {
-	now, err := w.ports.Saves.Save(path, w.session.Project(), base)
-	var changed *project.Changed
-	switch {
-	case errors.As(err, &changed):
-		w.askWhich(path, changed.Now, then)
-		return
-	case err != nil:
-		w.notSaved(err, then)
-		return
-	}
-	w.keeping.on(path, now)
-	w.status.savedAt = w.session.Now().Format("15:04")
-	w.session.Saved(path)
-	w.remember(path)
-	if then != nil {
-		then()
-	}
 }
 
 // notSaved says why, and offers another place.

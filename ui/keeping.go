@@ -46,11 +46,11 @@ func (k *keeping) hear(slot *place, told keeper.Told) {
 
 // show has the keeper keep what is not saved.
 func (k *keeping) show() {
-	s := k.window.session
+	s, work := k.window.session, k.window.work()
 	switch {
 	case k.keeper == nil:
-	case s.Unsaved():
-		k.keeper.Keep(project.Unsaved{Project: s.Project(), Path: s.Path(), Base: k.base, Time: s.Now()})
+	case !s.Filed(work):
+		k.keeper.Keep(project.Unsaved{Project: work, Path: s.Path(), Base: k.base, Time: s.Now()})
 	default:
 		k.keeper.Clear()
 	}
@@ -82,6 +82,18 @@ func (k *keeping) look(path string, known project.Stamp) {
 func (k *keeping) seen(s keeper.Sight) {
 	k.gone = !s.Now.OfFile()
 	k.look(s.Path, s.Now)
+}
+
+// leaveBehind leaves the work where it is found again, and goes on in another
+// place: for a save that nobody waits for.
+func (k *keeping) leaveBehind() {
+	if k.slot == nil {
+		return
+	}
+	s, slot := k.window.session, k.slot
+	work := project.Unsaved{Project: s.Project().Clone(), Path: s.Path(), Base: k.base, Time: s.Now()}
+	k.keeper.End(func() { slot.leave(work) })
+	k.use(&place{recovery: k.window.ports.Recovery})
 }
 
 // end gives the slot up: nothing would be lost any more.

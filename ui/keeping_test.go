@@ -14,6 +14,7 @@ import (
 	"grainwise/model/book"
 	"grainwise/model/measure"
 	"grainwise/model/project"
+	"grainwise/ui/controls"
 	"grainwise/ui/keeper"
 )
 
@@ -336,6 +337,31 @@ func TestGoingOnWithWhatIsShown(t *testing.T) {
 	}
 }
 
+// Cancel leaves both versions as they are, and the work unsaved.
+func TestBothChangedAndLeftForNow(t *testing.T) {
+	k, file := changedOutside(t, true)
+	k.save()
+	test.Tap(k.button(t, "Cancel"))
+	if nameOf(t, file) != "theirs" || k.session.Project().Name != "Low Water" || !k.session.Unsaved() || len(k.sheets) != 0 {
+		t.Errorf("%q in the file, %q shown, unsaved %v", nameOf(t, file), k.session.Project().Name, k.session.Unsaved())
+	}
+}
+
+// labelsIn is what the labels in a container say.
+func labelsIn(o fyne.CanvasObject) string {
+	switch o := o.(type) {
+	case *controls.Label:
+		return o.Text()
+	case *fyne.Container:
+		var all []string
+		for _, inner := range o.Objects {
+			all = append(all, labelsIn(inner))
+		}
+		return strings.Join(all, " ")
+	}
+	return ""
+}
+
 func TestBothChangedNothingIsLost(t *testing.T) {
 	for _, c := range []struct{ word, file, shown, earlier string }{
 		{"Keep both", "theirs", "Low Water", ""},
@@ -435,6 +461,9 @@ func TestAFileOfANewerVersionIsLookedAtAndNotSavedOver(t *testing.T) {
 	if got := k.win.Title(); got != "tomorrow (of a newer version, to look at) – Grainwise" || k.session.Unsaved() {
 		t.Errorf("title %q", got)
 	}
+	if !k.middle.strip.Visible() || !strings.Contains(labelsIn(k.middle.strip), "opened to look at, not to save over") {
+		t.Error("nothing over the drawing says that it is only looked at")
+	}
 	k.save()
 	test.Tap(k.button(t, "Cancel"))
 	k.save()
@@ -448,6 +477,9 @@ func TestAFileOfANewerVersionIsLookedAtAndNotSavedOver(t *testing.T) {
 	test.Tap(k.button(t, "Save a copy…"))
 	if nameOf(t, copied) != "Of tomorrow" || k.win.Title() != "copy – Grainwise" {
 		t.Errorf("title %q", k.win.Title())
+	}
+	if k.middle.strip.Visible() {
+		t.Error("a copy of one's own is still said to be looked at")
 	}
 }
 

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"strings"
 
+	"fyne.io/fyne/v2"
+
 	"grainwise/assets/words"
 	"grainwise/model/project"
 	"grainwise/ui/controls"
@@ -26,11 +28,22 @@ func (w *Window) lookAt(path string) {
 	w.showProject(look.Project, "", project.Stamp{})
 	w.keeping.looked = path
 	w.show()
+	w.showLookStrip()
 	text := words.Say("look.text")
 	if len(look.LeftOut) > 0 {
 		text = words.Say("look.leftOut", words.With{"names": shortList(look.LeftOut)}) + "\n" + text
 	}
 	w.tell(words.Say("look.title", words.With{"name": fileName(path)}), text)
+}
+
+// showLookStrip says over the drawing that the file is only looked at, for as
+// long as it is.
+func (w *Window) showLookStrip() {
+	text := controls.NewLabel(controls.PlainLabel, words.Say("look.strip"))
+	w.putStrip(controls.AcrossGiving(8, []fyne.CanvasObject{text},
+		controls.Gap(4, 1), text, controls.Spring(),
+		controls.NewButton(controls.Framed, words.Say("look.saveDo"), w.saveAs),
+		controls.NewButton(controls.Plain, words.Say("sheet.close"), w.closeStrip)))
 }
 
 // shortList names some things and counts the rest.

@@ -38,6 +38,7 @@ func TestEveryMenuItemDoesSomething(t *testing.T) {
 		"Sizes from my paper…":   sheetsOpen,
 		"Measure the block…":     sheetsOpen,
 		"My tools…":              sheetsOpen,
+		"My limits…":             sheetsOpen,
 		"Why this value?":        sheetsOpen,
 		"Trade words…":           sheetsOpen,
 		"Earlier saves…":         sheetsOpen,
@@ -77,7 +78,7 @@ func watch(t *testing.T, label string, see func(*Window) any) {
 		w.undo()
 	}
 	if label == "Open…" || label == "New…" { // with nothing to lose: no question first
-		w.session.Saved("")
+		w.session.Saved(w.session.Project(), "")
 	}
 	before := see(w)
 	itemOf(w, label).Action()

@@ -44,6 +44,7 @@ const zoomStep = 1.25
 func newMiddle(s *session.Session, tips *controls.Tips) *middle {
 	m := &middle{session: s, stage: preview.NewStage(), views: view.OfBook(), showDims: true, showGrain: true}
 	m.pane = m.stage.Pane
+	m.stage.SetTips(tips)
 	m.fading = newFading(s, m.rest)
 	m.dimensions = controls.NewIconToggle(look.IconDimensions, tips, words.Say("drawing.dimensions"), m.toggleDimensions)
 	m.grain = controls.NewIconToggle(look.IconGrain, tips, words.Say("drawing.grain"), m.toggleGrain)

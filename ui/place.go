@@ -30,6 +30,13 @@ func (p *place) Clear() error {
 	return p.slot.Clear()
 }
 
+// leave writes the work and gives the place up, for it to be found again.
+func (p *place) leave(work project.Unsaved) {
+	if p.Write(work) == nil {
+		p.slot.Leave()
+	}
+}
+
 // End gives the place up, and the work in it.
 func (p *place) End() error {
 	if p.slot == nil {

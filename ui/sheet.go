@@ -16,7 +16,8 @@ import (
 type sheet struct {
 	window *Window
 	popup  *widget.PopUp
-	escape func() // what Esc does
+	escape func()             // what Esc does
+	scroll *controls.Scroller // nil where the content has room
 }
 
 const (
@@ -40,12 +41,20 @@ func (w *Window) openSheet(title string, content fyne.CanvasObject, least fyne.S
 	body, room := dressed(content), w.win.Canvas().Size().Height-sheetAir
 	if needs := body.MinSize(); needs.Height > room {
 		least = fyne.NewSize(needs.Width+sheetSide, room)
-		body = dressed(controls.NewScroller(content))
+		s.scroll = controls.NewScroller(content)
+		body = dressed(s.scroll)
 	}
 	s.popup = widget.NewModalPopUp(body, w.win.Canvas())
 	w.sheets = append(w.sheets, s)
 	s.popup.Show()
 	return s
+}
+
+// bringIn scrolls a part of the content into sight.
+func (s *sheet) bringIn(o fyne.CanvasObject) {
+	if s != nil && s.scroll != nil {
+		bringIn(s.scroll.Scroll(), o)
+	}
 }
 
 // close takes the sheet away; a second time does nothing.
@@ -168,7 +177,7 @@ func (e *sheetEntry) TypedKey(key *fyne.KeyEvent) {
 // there was either.
 func (w *Window) escape() bool {
 	if len(w.sheets) == 0 {
-		return w.leaveTour()
+		return w.endTour()
 	}
 	w.sheets[len(w.sheets)-1].escape()
 	return true

@@ -16,6 +16,7 @@ func TestSheetsFitTheLargestText(t *testing.T) {
 		"from paper": (*Window).openFromSheet,
 		"formats":    (*Window).openGallery,
 		"tools":      (*Window).toolsSheet,
+		"limits":     (*Window).limitsSheet,
 		"words":      func(w *Window) { w.openGlossary("") },
 		"keys":       (*Window).showKeys,
 		"why":        (*Window).why,

@@ -19,6 +19,7 @@ type status struct {
 	line               *fyne.Container
 	savedAt            string // the time of the last save, "14:02"
 	unsaved            func() string
+	saving             bool
 }
 
 func newStatus(s *session.Session) *status {
@@ -56,6 +57,8 @@ func (s *status) relay(before string) {
 
 func (s *status) state() string {
 	switch {
+	case s.saving:
+		return words.Say("status.saving")
 	case s.session.Unsaved():
 		return s.unsaved()
 	case s.session.Path() == "":

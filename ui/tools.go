@@ -3,14 +3,10 @@ package ui
 import (
 	"strings"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
-
 	"grainwise/assets/words"
 	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/model/project"
-	"grainwise/ui/controls"
 )
 
 // readStudio takes over the sizes of the maker's tools; a file that cannot be
@@ -23,117 +19,56 @@ func (w *Window) readStudio() {
 	w.session.SetStudio(studio)
 }
 
-// toolsForm is the sheet that asks for the sizes of the maker's tools.
-type toolsForm struct {
-	window  *Window
-	sheet   *sheet
-	tools   []check.Tool
-	entries []*toolEntry
-	trouble *controls.Label
-}
-
-// toolEntry is one size; Enter saves the form and Esc leaves it.
-type toolEntry struct {
-	widget.Entry
-	form *toolsForm
-}
-
-const (
-	toolLabelWidth = float32(230)
-	toolEntryWidth = float32(120)
-)
-
+// toolsSheet asks for the sizes of the maker's tools.
 func (w *Window) toolsSheet() {
-	f := &toolsForm{window: w, tools: check.ToolTable(), trouble: controls.NewLabel(controls.TroubleLabel, "")}
-	list := controls.Down(6, prose(words.Say("tools.text")))
+	system := w.session.System()
+	style := measure.Style{System: system, Decimals: 3} // is read back as the same
 	now := w.session.Studio().Tools
-	for _, tool := range f.tools {
-		entry := f.entry(*tool.At(&now))
-		f.entries = append(f.entries, entry)
-		list.Add(controls.Across(8,
-			controls.Fixed(toolLabelWidth, 0, controls.NewLabel(controls.PlainLabel, words.Say("tool."+tool.Key))),
-			controls.Fixed(toolEntryWidth, 0, entry),
-			controls.NewLabel(controls.QuietLabel, w.session.System().Label())))
-	}
-	list.Add(f.trouble)
-	f.sheet = w.openSheet(words.Say("tools.title"), list, fyne.NewSize(sheetWidth, 0),
-		controls.Spring(),
-		controls.NewButton(controls.Framed, words.Say("sheet.cancel"), func() { f.sheet.close() }),
-		controls.NewButton(controls.Solid, words.Say("tools.keep"), f.keep))
-	w.win.Canvas().Focus(f.entries[0])
-}
-
-func (f *toolsForm) entry(size measure.Length) *toolEntry {
-	e := &toolEntry{form: f}
-	e.ExtendBaseWidget(e)
-	if size > 0 {
-		e.SetText(f.style().Format(size))
-	}
-	e.SetPlaceHolder(words.Say("tools.none"))
-	return e
-}
-
-// style shows a tool's size so that it is read back as the same.
-func (f *toolsForm) style() measure.Style {
-	return measure.Style{System: f.window.session.System(), Decimals: 3}
-}
-
-// keep saves what was entered; what cannot be understood is said, and its entry
-// has the focus.
-func (f *toolsForm) keep() {
-	studio := f.window.session.Studio()
-	for i, tool := range f.tools {
-		size, err := f.read(i, *tool.At(&studio.Tools))
-		if err != nil {
-			f.refuse(i, err)
-			return
+	var rows []studioRow
+	for _, tool := range check.ToolTable() {
+		shown := ""
+		if size := *tool.At(&now); size > 0 {
+			shown = style.Format(size)
 		}
-		*tool.At(&studio.Tools) = size
+		rows = append(rows, studioRow{
+			key: tool.Key, label: words.Say("tool." + tool.Key), unit: system.Label(), shown: shown, hint: words.Say("tools.none"),
+			take: func(studio *project.Studio, text string) error {
+				size, err := project.ParseTool(text, tool, system)
+				if err == nil {
+					*tool.At(&studio.Tools) = size
+				}
+				return err
+			},
+		})
 	}
-	if key, err := studio.Incomplete(); err != nil {
-		f.refuse(f.at(key), err)
-		return
-	}
-	if err := f.window.ports.Studio.Write(studio); err != nil {
-		f.window.complain(err)
-		return
-	}
-	f.sheet.close()
-	f.window.session.SetStudio(studio)
+	w.openStudioForm(words.Say("tools.title"), words.Say("tools.text"), rows)
 }
 
-// read is what an entry says; one that still shows the size it began with is
-// that size, whatever was rounded for showing it.
-func (f *toolsForm) read(i int, was measure.Length) (measure.Length, error) {
-	text := f.entries[i].Text
-	if was > 0 && strings.TrimSpace(text) == f.style().Format(was) {
-		return was, nil
-	}
-	return project.ParseTool(text, f.tools[i], f.window.session.System())
-}
-
-func (f *toolsForm) refuse(i int, err error) {
-	f.trouble.SetText(words.Say("tools.trouble", words.With{"tool": words.Say("tool." + f.tools[i].Key), "why": err.Error()}))
-	f.window.win.Canvas().Focus(f.entries[i])
-}
-
-func (f *toolsForm) at(key string) int {
-	for i, tool := range f.tools {
-		if tool.Key == key {
-			return i
+// limitsSheet asks for the limits that the studio sets for itself; an empty one
+// is the usual.
+func (w *Window) limitsSheet() {
+	system, own := w.session.System(), w.session.Studio().Limits
+	var rows []studioRow
+	for _, limit := range check.LimitTable() {
+		shown := ""
+		if v, set := own[limit.Key]; set {
+			shown = project.LimitText(limit, v, system)
 		}
+		rows = append(rows, studioRow{
+			key: limit.Key, label: words.Say("limit." + limit.Key), unit: project.LimitUnit(limit, system), shown: shown,
+			hint: project.LimitText(limit, limit.Usual, system),
+			take: func(studio *project.Studio, text string) error {
+				v, set, err := project.ParseLimit(text, limit, system)
+				if err == nil {
+					*studio = studio.WithLimit(limit.Key, v, set)
+				}
+				return err
+			},
+		})
 	}
-	return 0
+	w.openStudioForm(words.Say("limits.title"), words.Say("limits.text"), rows)
 }
 
-// TypedKey implements fyne.Focusable.
-func (e *toolEntry) TypedKey(key *fyne.KeyEvent) {
-	switch key.Name {
-	case fyne.KeyReturn, fyne.KeyEnter:
-		e.form.keep()
-	case fyne.KeyEscape:
-		e.form.sheet.close()
-	default:
-		e.Entry.TypedKey(key)
-	}
-}
+// unchanged says whether an entry still shows what it began with; then its value
+// stays, whatever was rounded for showing it.
+func (r studioRow) unchanged(text string) bool { return strings.TrimSpace(text) == r.shown }

@@ -20,15 +20,15 @@ func withTools(t *testing.T, folder string) *Window {
 }
 
 // toolEntries are those of the sheet that is open, by their keys.
-func toolEntries(t *testing.T, w *Window) map[string]*toolEntry {
+func toolEntries(t *testing.T, w *Window) map[string]*studioEntry {
 	t.Helper()
-	first, ok := w.win.Canvas().Focused().(*toolEntry)
+	first, ok := w.win.Canvas().Focused().(*studioEntry)
 	if !ok || len(w.sheets) != 1 {
 		t.Fatalf("%d sheets, the focus is on %T", len(w.sheets), w.win.Canvas().Focused())
 	}
-	entries := map[string]*toolEntry{}
-	for i, tool := range first.form.tools {
-		entries[tool.Key] = first.form.entries[i]
+	entries := map[string]*studioEntry{}
+	for i, row := range first.form.rows {
+		entries[row.key] = first.form.entries[i]
 	}
 	return entries
 }
@@ -106,6 +106,42 @@ func TestWrongTools(t *testing.T) {
 	entries["longestCut"].TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
 	if _, err := os.Stat(filepath.Join(folder, "studio.json")); len(w.sheets) != 0 || err == nil {
 		t.Error("Esc keeps nothing")
+	}
+}
+
+// A limit of one's own holds for every book and every start; an empty entry
+// goes back to the usual, which it shows.
+func TestMyLimits(t *testing.T) {
+	folder := t.TempDir()
+	w := withTools(t, folder)
+	w.limitsSheet()
+	entries := toolEntries(t, w)
+	if len(entries) != len(check.LimitTable()) || entries["squareLeast"].PlaceHolder != "2" {
+		t.Fatalf("%d entries, the least square is usually %q", len(entries), entries["squareLeast"].PlaceHolder)
+	}
+	form := entries["squareLeast"].form
+	for text, says := range map[string]string{"wide": "expected 0 to 20 mm", "21": "expected 0 to 20 mm"} {
+		entries["squareLeast"].SetText(text)
+		form.keep()
+		if len(w.sheets) != 1 || !strings.HasSuffix(form.trouble.Text(), says) {
+			t.Errorf("%q: %q", text, form.trouble.Text())
+		}
+	}
+	entries["squareLeast"].SetText("3.5")
+	entries["leverMost"].SetText("1,4")
+	form.keep()
+	if len(w.sheets) != 0 || spoken(w, "square-small") == "" || w.session.Unsaved() {
+		t.Fatalf("%d sheets, it says %q", len(w.sheets), spoken(w, "square-small"))
+	}
+	again := withTools(t, folder)
+	if got := again.session.Studio().Limits; len(got) != 2 || got["squareLeast"] != 3.5 || got["leverMost"] != 1.4 {
+		t.Errorf("the next start has %v", got)
+	}
+	again.limitsSheet()
+	toolEntries(t, again)["squareLeast"].SetText("")
+	toolEntries(t, again)["squareLeast"].form.keep()
+	if got := again.session.Studio().Limits; len(got) != 1 || spoken(again, "square-small") != "" {
+		t.Errorf("back to the usual: %v, it says %q", got, spoken(again, "square-small"))
 	}
 }
 

@@ -8,6 +8,7 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/project"
 	"grainwise/ui/controls"
 	"grainwise/ui/look"
 )
@@ -19,9 +20,10 @@ const tourPreference = "tour.taken"
 type stop struct {
 	id    string
 	place func(*Window) fyne.CanvasObject
-	begin func(*Window)                    // makes ready what the maker is asked to do
+	begin func(*tour)                      // makes ready what the maker is asked to do
 	done  func(now, then book.Design) bool // what was asked is done; nil where nothing was
-	end   func(*Window)                    // tidies up where it was not done
+	able  func(*Window) bool               // whether this book can show it; nil: any
+	right bool                             // the place is among the findings, which a narrow window shows in the drawing's place
 }
 
 // stops is the whole walk, in order.
@@ -33,12 +35,12 @@ func stops() []stop {
 			id: "height", place: func(w *Window) fyne.CanvasObject { return w.rowToShow("page.height") },
 			done: func(now, then book.Design) bool { return now.Page.Height != then.Page.Height },
 		},
-		{id: "cut", place: func(w *Window) fyne.CanvasObject { return w.cut.list }},
+		{id: "cut", right: true, place: func(w *Window) fyne.CanvasObject { return w.cut.list }},
 		{
-			id: "grain", place: func(w *Window) fyne.CanvasObject { return w.findings.scroll },
-			begin: func(w *Window) { w.turn(true) },
+			id: "grain", right: true, place: func(w *Window) fyne.CanvasObject { return w.findings.scroll },
+			begin: (*tour).turnLeaves,
 			done:  func(now, _ book.Design) bool { return !now.Paper.Turned },
-			end:   func(w *Window) { w.turn(false) },
+			able:  (*Window).showsGrain,
 		},
 		{id: "why", place: func(w *Window) fyne.CanvasObject { return w.rowToShow("paper") }},
 		{id: "paper", place: func(w *Window) fyne.CanvasObject { return w.rowToShow("page.width") }},
@@ -53,22 +55,18 @@ func (w *Window) rowToShow(key string) fyne.CanvasObject {
 	return r.row
 }
 
-// turn makes the mistake that the walk has the maker put right, or puts it
-// right for them.
-func (w *Window) turn(turned bool) {
-	d := w.session.Decisions()
-	d.Design.Paper.Turned = turned
-	w.session.Apply(words.Say("tour.mistake"), d)
-}
-
 // tour is a walk in progress: a frame round the place spoken of, and a card
-// beside it. The window stays usable; what is tried on the way is put back.
+// beside it. The window stays usable; what the maker changes on the way is
+// theirs, and they are asked whether it stays.
 type tour struct {
-	window *Window
-	stops  []stop
-	at     int
-	then   book.Design // when the stop began
-	back   func()
+	window  *Window
+	stops   []stop
+	at      int
+	then    book.Design // when the stop began
+	begun   int         // the session's project that it began with
+	start   project.Project
+	back    func()
+	mistake func() // puts the walk's own mistake right; nil where none is made
 
 	layer            *fyne.Container
 	frame            [4]fyne.CanvasObject // its sides
@@ -87,23 +85,43 @@ func (w *Window) takeTour() {
 	w.leaveTour()
 	w.app.Preferences().SetBool(tourPreference, true)
 	w.closeStrip()
-	t := &tour{window: w, stops: stops(), back: w.session.Bookmark(), layer: w.over}
+	t := &tour{
+		window: w, stops: stopsFor(w), begun: w.session.Begun(), start: w.session.Project(), back: w.session.Bookmark(), layer: w.over,
+	}
 	t.build()
 	w.tour = t
 	t.turnTo(0)
 }
 
-// leaveTour ends the walk and puts back what was tried; it says whether there
-// was one.
+// endTour ends the walk and asks whether what the maker has changed on it stays;
+// it says whether there was one.
+func (w *Window) endTour() bool {
+	t := w.tour
+	if !w.leaveTour() {
+		return false
+	}
+	if t.changed() {
+		w.ask(words.Say("tour.keepTitle"), words.Say("tour.keepText"),
+			answer{words.Say("tour.putBack"), controls.Framed, t.back},
+			answer{words.Say("tour.keep"), controls.Solid, nil})
+	}
+	return true
+}
+
+// leaveTour ends the walk, its own mistake put right; it says whether there was
+// one. What the maker has changed stays.
 func (w *Window) leaveTour() bool {
 	t := w.tour
 	if t == nil {
 		return false
 	}
+	t.mend()
 	w.tour = nil
 	t.layer.Objects = nil
 	t.layer.Refresh()
-	t.back()
+	if !t.changed() {
+		t.back() // its steps as well
+	}
 	return true
 }
 
@@ -119,7 +137,7 @@ func (t *tour) build() {
 	t.text.Resize(fyne.NewSize(tourWidth-28, 0))
 	t.previous = controls.NewButton(controls.Framed, words.Say("tour.back"), func() { t.turnTo(t.at - 1) })
 	t.onward = controls.NewButton(controls.Solid, words.Say("tour.next"), func() { t.turnTo(t.at + 1) })
-	leave := controls.NewButton(controls.Plain, words.Say("tour.leave"), func() { w.leaveTour() })
+	leave := controls.NewButton(controls.Plain, words.Say("tour.leave"), func() { w.endTour() })
 	buttons := controls.Across(8, leave, controls.Spring(), t.previous, t.onward)
 	body := controls.Inset(12, 12, 14, 14, controls.Down(8, controls.Across(8, t.title, controls.Spring(), t.count), t.text, buttons))
 	edge := controls.NewPaint(0, 0, func(p look.Palette) color.NRGBA { return p.Quiet })
@@ -132,21 +150,22 @@ func (t *tour) build() {
 // turnTo goes to a stop; past the last the walk is over.
 func (t *tour) turnTo(i int) {
 	if i >= len(t.stops) {
-		t.window.leaveTour()
+		t.window.endTour()
 		return
 	}
-	last := t.stops[t.at]
 	t.at = max(i, 0)
 	s := t.stops[t.at]
-	if last.end != nil {
-		last.end(t.window)
-	}
-	if s.begin != nil {
-		s.begin(t.window)
+	t.window.turnSide(s.right)
+	t.mend()
+	text := "tour." + s.id + ".text"
+	if s.id == "grain" && t.window.session.Decisions().Design.Paper.Turned {
+		text = "tour.grain.already"
+	} else if s.begin != nil {
+		s.begin(t)
 	}
 	t.then = t.window.session.Decisions().Design
 	t.title.SetText(words.Say("tour." + s.id + ".title"))
-	t.text.SetText(words.Say("tour." + s.id + ".text"))
+	t.text.SetText(words.Say(text))
 	t.count.SetText(words.Say("tour.count", words.With{"at": t.at + 1, "of": len(t.stops)}))
 	t.onward.SetText(t.onwardWord(s))
 	setVisible(t.previous, t.at > 0)

@@ -43,6 +43,8 @@ type Window struct {
 	keeping    keeping
 	sheets     []*sheet // open ones, the topmost last
 	waiting    bool     // a native dialog is open
+	saving     *saving  // on its way; nil at rest
+	ended      bool     // the window has been closed
 	apart      func(work func() (then func()))
 	textSize   int          // in per cent
 	onWindow   func(func()) // does something on the window's goroutine

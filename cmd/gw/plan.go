@@ -72,6 +72,8 @@ type plan struct {
 	Copies    int           `json:"copies"`
 	Cutting   []cuttingPlan `json:"cutting"` // by material, for all copies
 	Findings  []finding     `json:"findings"`
+
+	Calibration calibrationPlan `json:"calibration"` // from the measures of a finished book
 }
 
 func planOf(b book.Book, all []check.Finding) plan {
@@ -83,6 +85,6 @@ func planOf(b book.Book, all []check.Finding) plan {
 		Liner:     linerOf(b.Liner), Endpapers: endpapersOf(b.Endpaper), Tapes: tapesOf(b.Tapes), Mull: mullOf(b.Mull),
 		Casing: casingOf(b.Casing), Sewing: sewingOf(b),
 		Parts: partsOf(b.Parts), Mass: massOf(b.Mass), Sheets: sheetsOf(b.Use),
-		Copies: b.Resolved.Copies, Findings: findingsOf(all),
+		Copies: b.Resolved.Copies, Findings: findingsOf(all), Calibration: calibrationOf(b),
 	}
 }

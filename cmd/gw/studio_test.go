@@ -36,6 +36,16 @@ func TestPlanAndCheckKnowTheStudio(t *testing.T) {
 	}
 }
 
+// The demo's squares are 3 mm: too small for a studio that wants 3.5.
+func TestCheckGoesByTheStudiosLimits(t *testing.T) {
+	file := made(t, "--format", "demo")
+	own := studioFile(t, `{"format":"grainwise-studio","version":1,"limits":{"squareLeast":3.5}}`)
+	exit, out, complaints := gw("check", file, "--studio", own)
+	if exit != exitDone || complaints != "" || !strings.Contains(out, `"square-small"`) || !strings.Contains(out, `"limit":3.5`) {
+		t.Errorf("exit %d, %s%s", exit, out, complaints)
+	}
+}
+
 func TestABadStudioIsRefused(t *testing.T) {
 	file := made(t)
 	for text, says := range map[string]string{

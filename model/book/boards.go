@@ -32,7 +32,7 @@ func toCut(system measure.System) rounding {
 
 // computeCase is one chain of arithmetic.md, "Case with a flat back". A size
 // that others rest on is rounded when it is decided; a typed one is kept.
-func computeCase(r Resolved, block Block, round rounding) Case {
+func computeCase(r *Resolved, block Block, round rounding) Case {
 	c := Case{SpineWidth: r.Spine.Width.Or(round.up(autoSpineWidth(r, block)))}
 	at := r.jointAt(block, c.SpineWidth, r.Groove())
 	c.JointWidth = r.Joint.Width.Or(round.up(autoJoint(r, at)))
@@ -44,18 +44,18 @@ func computeCase(r Resolved, block Block, round rounding) Case {
 	return c
 }
 
-func boardHeight(r Resolved, block Block) Length {
+func boardHeight(r *Resolved, block Block) Length {
 	return block.Height + r.Square.Head + r.Square.Tail
 }
 
 // boardWidth is B = W_b + s_f − k.
-func boardWidth(r Resolved, block Block, c Case) Length {
+func boardWidth(r *Resolved, block Block, c Case) Length {
 	return block.Width + r.Square.Fore - c.SetBack
 }
 
 // jointAt is the joint's cross-section for a spine piece and a groove; its
 // width j is left to the caller.
-func (r Resolved) jointAt(block Block, spine, groove Length) joint {
+func (r *Resolved) jointAt(block Block, spine, groove Length) joint {
 	return joint{
 		r:  groove.MM(),
 		e:  ((spine - block.SpineThickness) / 2).MM(),
@@ -65,20 +65,20 @@ func (r Resolved) jointAt(block Block, spine, groove Length) joint {
 }
 
 // autoJoint is j = β·q + j' for the wanted set-back, plus ease.
-func autoJoint(r Resolved, at joint) Length {
+func autoJoint(r *Resolved, at joint) Length {
 	return r.bendLoss() + measure.MM(at.width(r.Joint.SetBack.MM())) + r.Joint.Ease
 }
 
 // ClosingJoint is the narrowest joint to cut that closes round the spine piece
 // to cut: the automatic one for no set-back and no ease.
-func (b Book) ClosingJoint() Length {
-	r := b.Resolved
+func (b *Book) ClosingJoint() Length {
+	r := b.Resolved // a copy, for it is closed more tightly
 	r.Joint.SetBack, r.Joint.Ease = 0, 0
-	return toCut(r.CutIn).up(autoJoint(r, r.jointAt(b.Block, b.ToCut.SpineWidth, r.Groove())))
+	return toCut(r.CutIn).up(autoJoint(&r, r.jointAt(b.Block, b.ToCut.SpineWidth, r.Groove())))
 }
 
 // setBack is k of a joint laid flat j wide; 0 and false where it cannot close.
-func setBack(r Resolved, at joint, j Length) (Length, bool) {
+func setBack(r *Resolved, at joint, j Length) (Length, bool) {
 	at.j = (j - r.bendLoss()).MM()
 	k, defined := at.setBack()
 	if !defined {
@@ -90,7 +90,7 @@ func setBack(r Resolved, at joint, j Length) (Length, bool) {
 
 // computeSquares is what the boards to cut leave: s_f = B + k − W_b. Head and
 // tail share evenly what a typed or rounded board adds.
-func computeSquares(r Resolved, block Block, cut Case) Squares {
+func computeSquares(r *Resolved, block Block, cut Case) Squares {
 	spare := cut.BoardHeight - block.Height - r.Square.Head - r.Square.Tail
 	s := Squares{
 		Head:     r.Square.Head + spare/2,

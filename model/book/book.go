@@ -146,7 +146,7 @@ type SheetUse struct {
 }
 
 // Part returns the piece with an id, false where this book has none.
-func (b Book) Part(id PartID) (Part, bool) {
+func (b *Book) Part(id PartID) (Part, bool) {
 	for _, p := range b.Parts {
 		if p.ID == id {
 			return p, true

@@ -24,7 +24,7 @@ type CrushFound struct {
 // (arithmetic.md, "Text block"). Low and High are what the calliper's reading
 // and the liner's caliper leave open. Both thicknesses must be measured.
 func FindCrush(b Book) CrushFound {
-	r := b.Resolved
+	r := &b.Resolved
 	spine, bySpine := r.Measured.Spine().Get()
 	fore, byFore := r.Measured.ForeEdge().Get()
 	thread := Length(r.Sections.Count) * r.ThreadDiameter()
@@ -75,7 +75,7 @@ type GrooveFound struct {
 // d = e − b. It takes board and joint for those to cut; the range is what
 // their cutting and the readings leave open.
 func FindGroove(b Book, style measure.Style) GrooveFound {
-	r := b.Resolved
+	r := &b.Resolved
 	square, measured := r.Measured.SquareForeEdge.Get()
 	switch {
 	case !measured:
@@ -114,7 +114,7 @@ func (c joint) groove(setBack float64) (r float64, possible bool) {
 }
 
 // grooveRange moves reading, block, board and joint by what they may be off.
-func grooveRange(r Resolved, at joint, k, nominal Length) Range {
+func grooveRange(r *Resolved, at joint, k, nominal Length) Range {
 	block := foldTolerance
 	if r.Measured.BlockWidth.IsTyped() {
 		block = ReadTolerance

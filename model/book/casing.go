@@ -9,7 +9,7 @@ func (d Design) PastedPart() PartID {
 }
 
 // PastedLeaf is the size of the leaf that goes on a board.
-func (b Book) PastedLeaf() (width, height Length) {
+func (b *Book) PastedLeaf() (width, height Length) {
 	if b.Resolved.Structure == LinkStitched {
 		return b.Endpaper.LeafWidth, b.Endpaper.LeafHeight
 	}
@@ -27,7 +27,7 @@ func (d Design) PastPage() (fore, head, tail Length) {
 
 // computeCasing is arithmetic.md, "Casing-in marks": the pasted leaf is placed
 // with the book closed, an endpaper level with the block's head.
-func computeCasing(r Resolved, b Book) CasingIn {
+func computeCasing(r *Resolved, b *Book) CasingIn {
 	width, height := b.PastedLeaf()
 	_, head, _ := r.PastPage()
 	c := CasingIn{

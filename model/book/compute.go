@@ -2,25 +2,25 @@ package book
 
 // Compute derives the whole book. It is pure and total: any design gives a
 // book, and what is wrong with it is said by the checks.
-func Compute(r Resolved) Book {
-	r = r.tamed()
-	b := Book{Resolved: r}
+func Compute(design Resolved) Book {
+	b := Book{Resolved: design.tamed()}
+	r := &b.Resolved
 	b.Block = computeBlock(r)
 	b.computeHeld(r)
 	b.Exact = computeCase(r, b.Block, exactly)
 	b.ToCut = computeCase(r, b.Block, toCut(r.CutIn))
 	b.Squares = computeSquares(r, b.Block, b.ToCut)
-	b.Casing = computeCasing(r, b)
+	b.Casing = computeCasing(r, &b)
 	b.Closed = computeClosed(r, b.Block, b.ToCut, b.Squares)
-	b.Ranges = computeRanges(r, b)
-	b.Parts = computeParts(r, b)
-	b.Mass = computeMass(r, b)
-	b.Use = computeUse(r, b)
+	b.Ranges = computeRanges(r, &b)
+	b.Parts = computeParts(r, &b)
+	b.Mass = computeMass(r, &b)
+	b.Use = computeUse(r, &b)
 	return b
 }
 
 // computeHeld is what holds the sections together and to their case.
-func (b *Book) computeHeld(r Resolved) {
+func (b *Book) computeHeld(r *Resolved) {
 	round := toCut(r.CutIn)
 	if r.Structure == LinkStitched {
 		b.Endpaper = computeEndpaper(r, round)

@@ -12,7 +12,7 @@ const cornerLeft = 1500 * measure.Micrometre
 
 // autoCornerCut is v = max(1.5·b, (b + q + 1.5 mm)/√2), perpendicular from the
 // board's corner to the cut.
-func autoCornerCut(r Resolved) Length {
+func autoCornerCut(r *Resolved) Length {
 	b, q := r.Stock.Board.Thickness, r.EdgeCovering().Thickness
 	return max(b.Times(1.5), (b + q + cornerLeft).Times(1/math.Sqrt2))
 }
@@ -32,7 +32,7 @@ func CornerLegs(turnIn, cut Length, angle float64) (width, height Length) {
 }
 
 // CornerLegs are the triangle's sides of this book's covering to cut.
-func (b Book) CornerLegs() (width, height Length) {
+func (b *Book) CornerLegs() (width, height Length) {
 	return CornerLegs(b.Resolved.Covering.TurnIn, b.ToCut.CornerCut, b.Resolved.Covering.CornerAngle)
 }
 
@@ -49,12 +49,12 @@ func (b Book) CornerLap() Length {
 
 // TurnInSeen is how far the turn-in reaches over the board's inner face:
 // t − b − q.
-func (b Book) TurnInSeen() Length {
+func (b *Book) TurnInSeen() Length {
 	return b.Resolved.Covering.TurnIn - b.Resolved.Stock.Board.Thickness - b.Resolved.EdgeCovering().Thickness
 }
 
 // computeClosed is the finished book's outer size.
-func computeClosed(r Resolved, block Block, cut Case, squares Squares) Solid {
+func computeClosed(r *Resolved, block Block, cut Case, squares Squares) Solid {
 	edge, cloth := r.EdgeCovering().Thickness, r.Stock.Covering.Thickness
 	return Solid{
 		Width:     block.Width + squares.ForeEdge + r.SpineThickness() + cloth,

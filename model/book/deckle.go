@@ -16,8 +16,8 @@ const (
 // the other, so that one of the two falls at the head, and what the sheet has
 // to spare there. A deckle at one end only is turned to the tail; one that lies
 // in a lost strip, or is trimmed at the head, is cut off.
-func (b Book) DeckleAtHead() (spare Length, reaches bool) {
-	sheet, size := b.Resolved.PaperSheet(), folioSize(b.Resolved)
+func (b *Book) DeckleAtHead() (spare Length, reaches bool) {
+	sheet, size := b.Resolved.PaperSheet(), folioSize(&b.Resolved)
 	cut := sheet.Yield(size.height, size.width, b.Resolved.Paper.Turned)
 	if cut.Total == 0 || b.Resolved.Page.TrimHead > 0 {
 		return 0, false

@@ -20,7 +20,7 @@ type Division struct {
 // and lost edges, and the book's trims, as they are, the largest page first. A
 // sheet without grain may be divided either way up. Only pages that a book may
 // have, and no longer than narrow allows, are listed.
-func (b Book) Divisions() []Division {
+func (b *Book) Divisions() []Division {
 	sheet, turned := b.Resolved.PaperSheet(), b.Resolved.Paper.Turned
 	lying := []bool{(sheet.Grain == stock.Short) != turned}
 	if sheet.Grain == stock.None {
@@ -49,7 +49,7 @@ const (
 )
 
 // divided is a page of the largest folio that a grid leaves.
-func (b Book) divided(sheet stock.Sheet, cut stock.Yield) Division {
+func (b *Book) divided(sheet stock.Sheet, cut stock.Yield) Division {
 	page, usable := b.Resolved.Page, sheet.Usable()
 	along, across := usable.Length/Length(cut.Along), usable.Width/Length(cut.Across)
 	folio := face{height: along, width: across}
@@ -96,8 +96,8 @@ func (d Division) area() float64 { return face{d.Height, d.Width}.area() }
 // RoomToGrow is the largest page that still gives as many folios of a sheet, cut
 // in the same grid; both sizes on the steps that they are cut in, and never
 // below the present ones. False where the sheet gives no folio at all.
-func (b Book) RoomToGrow() (width, height Length, ok bool) {
-	sheet, folio := b.Resolved.PaperSheet(), folioSize(b.Resolved)
+func (b *Book) RoomToGrow() (width, height Length, ok bool) {
+	sheet, folio := b.Resolved.PaperSheet(), folioSize(&b.Resolved)
 	cut := sheet.Yield(folio.height, folio.width, b.Resolved.Paper.Turned)
 	if cut.Total == 0 {
 		return 0, 0, false

@@ -12,7 +12,8 @@ import (
 // Source: the demo's story 1: at 8 folios a sheet the page could grow to
 // 173 × 248.
 func TestRoomToGrowOfTheDemo(t *testing.T) {
-	width, height, ok := demo().RoomToGrow()
+	b := demo()
+	width, height, ok := b.RoomToGrow()
 	if !ok || width != measure.MM(173) || height != measure.MM(248) {
 		t.Errorf("%v × %v mm, %v; want 173 × 248", width.MM(), height.MM(), ok)
 	}
@@ -48,7 +49,8 @@ func TestDivisionsAreThePublishedLeaves(t *testing.T) {
 		{"Imperial quarto", 30, 22, stock.Long, 2, 15, 11},
 	} {
 		found := false
-		for _, d := range ofSheet(c.length, c.width, c.grain).Divisions() {
+		b := ofSheet(c.length, c.width, c.grain)
+		for _, d := range b.Divisions() {
 			found = found || d.Cut.Total == c.folios && d.Share == 1 &&
 				d.Height == measure.Inches(c.high) && d.Width == measure.Inches(c.wide)
 		}
@@ -66,7 +68,8 @@ func TestFourStripsAreADivision(t *testing.T) {
 	p := &d.Design.Paper
 	p.SheetLength, p.SheetWidth = Typed(30*measure.Inch), Typed(22*measure.Inch)
 	p.Grain, p.Lost = Typed(stock.Long), LostEdges{Top: Typed(measure.Inch)}
-	for _, division := range Compute(Resolve(d, stock.Default())).Divisions() {
+	b := Compute(Resolve(d, stock.Default()))
+	for _, division := range b.Divisions() {
 		if division.Cut.Along == 4 && division.Cut.Across == 1 {
 			if division.Height != measure.Inches(7.25) || division.Width != 11*measure.Inch {
 				t.Errorf("%v × %v in", division.Width.Inches(), division.Height.Inches())
@@ -95,7 +98,8 @@ func TestDivisionsKeepTheirWord(t *testing.T) {
 	shelf := stock.Default()
 	rapid.Check(t, func(t *rapid.T) {
 		d := anyPaper(t)
-		for _, division := range Compute(Resolve(d, shelf)).Divisions() {
+		b := Compute(Resolve(d, shelf))
+		for _, division := range b.Divisions() {
 			d.Design.Page.Width, d.Design.Page.Height = division.Width, division.Height
 			b := Compute(Resolve(d, shelf))
 			if b.Use.FoliosASheet < division.Cut.Total || division.Share > 1 {
@@ -129,7 +133,7 @@ func TestRoomToGrowIsAllTheRoom(t *testing.T) {
 		folios := func(w, h Length) stock.Yield {
 			page.Width, page.Height = w, h
 			r := Resolve(d, shelf)
-			size := folioSize(r)
+			size := folioSize(&r)
 			return r.PaperSheet().Yield(size.height, size.width, r.Paper.Turned)
 		}
 		now := folios(b.Resolved.Page.Width, b.Resolved.Page.Height)

@@ -17,7 +17,7 @@ const (
 
 // computeEndpaper cuts a leaf like the page's, rounded down so that it never
 // stands past the block, and trims it with the block.
-func computeEndpaper(r Resolved, round rounding) EndpaperPlan {
+func computeEndpaper(r *Resolved, round rounding) EndpaperPlan {
 	page := r.Page
 	width, height := round.down(page.Width+page.TrimFore), round.down(page.Height+page.TrimHead+page.TrimTail)
 	return EndpaperPlan{

@@ -24,7 +24,7 @@ func ribbonLength(block Block) Length {
 }
 
 // elasticLength goes from the back board's head over the front to its tail.
-func elasticLength(b Book) Length {
+func elasticLength(b *Book) Length {
 	round := b.Closed.Height + 2*b.Closed.Thickness
 	return round.Times(elasticRest).RoundUp(measure.Millimetre) + 2*ElasticEnd
 }
@@ -32,7 +32,7 @@ func elasticLength(b Book) Length {
 // finishingParts are the pieces of the finishing; what has no size is not there.
 // A label is cut from the paper of the pasted leaves, a band from the spine's
 // card.
-func finishingParts(r Resolved, b Book) []Part {
+func finishingParts(r *Resolved, b *Book) []Part {
 	var parts []Part
 	f := r.Finishing
 	if f.RibbonWidth > 0 {

@@ -32,17 +32,17 @@ func (c joint) width(setBack float64) float64 {
 }
 
 // bendLoss is β·q, the covering lost in the joint's bends.
-func (r Resolved) bendLoss() Length {
+func (r *Resolved) bendLoss() Length {
 	return r.Stock.Covering.Thickness.Times(r.Joint.BendLoss)
 }
 
 // Groove is how deep the covering is pressed into the joint: the board's
 // thickness with an inlay or a card, half of it with a board spine piece.
-func (r Resolved) Groove() Length {
+func (r *Resolved) Groove() Length {
 	return min(r.Joint.Groove.Or(r.autoGroove()), r.Stock.Board.Thickness)
 }
 
-func (r Resolved) autoGroove() Length {
+func (r *Resolved) autoGroove() Length {
 	if r.Spine.Kind == SpineBoard {
 		return r.Stock.Board.Thickness / 2
 	}

@@ -2,7 +2,7 @@ package book
 
 // computeLiner follows arithmetic.md, "Pleated liner": each section stands in
 // a valley between two pleats, the outer leaves go on the boards.
-func computeLiner(r Resolved, block Block) LinerPlan {
+func computeLiner(r *Resolved, block Block) LinerPlan {
 	n, d := r.Sections.Count, r.Liner.PleatDepth
 	p := LinerPlan{
 		Spacing:     r.Liner.Spacing.Or(autoSpacing(r, block)),
@@ -25,7 +25,7 @@ func computeLiner(r Resolved, block Block) LinerPlan {
 
 // autoSpacing is w = a·τ, and without pleats at least T_s/n, or the liner
 // would be shorter than the swollen back.
-func autoSpacing(r Resolved, block Block) Length {
+func autoSpacing(r *Resolved, block Block) Length {
 	w := block.SectionThickness.Times(r.Liner.Allowance)
 	if r.Liner.PleatDepth == 0 {
 		w = max(w, block.SpineThickness/Length(r.Sections.Count))

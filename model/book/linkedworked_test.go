@@ -169,7 +169,8 @@ func TestFinishing(t *testing.T) {
 			t.Errorf("a plain book has a %s", id)
 		}
 	}
-	if _, has := metric(t, "label.width", "50 mm").Part(PartLabel); has {
+	bare = metric(t, "label.width", "50 mm")
+	if _, has := bare.Part(PartLabel); has {
 		t.Error("a label without height is cut")
 	}
 	b := metric(t, "page.width", "180 mm", "page.height", "240 mm", "measured.blockWidth", "180 mm",

@@ -4,7 +4,7 @@ import "math"
 
 // computeMass weighs the finished book: Σ area × grammage, the share of the adhesive that
 // stays, and the thread. Trimmed edges and cut corners are off.
-func computeMass(r Resolved, b Book) Mass {
+func computeMass(r *Resolved, b *Book) Mass {
 	leaf := face{r.Page.Height, r.Page.Width}
 	trimmed := share(leaf.area(), folioSize(r).area()/2)
 	m := Mass{
@@ -34,12 +34,12 @@ func computeMass(r Resolved, b Book) Mass {
 // pasted is what is glued or pasted besides the covering, in square metres: the
 // leaves on the boards, and the endpapers' tips and the lining of a linked
 // block.
-func (b Book) pasted() float64 {
+func (b *Book) pasted() float64 {
 	width, height := b.PastedLeaf()
 	return 2*face{height, width}.area() + b.Endpaper.tipped() + face{b.Mull.Height, b.Mull.Width}.area()
 }
 
-func (b Book) massOf(id PartID) float64 {
+func (b *Book) massOf(id PartID) float64 {
 	p, _ := b.Part(id)
 	return p.Mass
 }
@@ -47,7 +47,7 @@ func (b Book) massOf(id PartID) float64 {
 // WetAdhesive is what is spread on one book, in grams: wet spread × the area of
 // the covering and of all that is pasted. What stays in brush and pot comes on
 // top.
-func (b Book) WetAdhesive() float64 {
+func (b *Book) WetAdhesive() float64 {
 	facts := b.Resolved.Stock.Adhesive.Adhesive
 	if facts == nil {
 		return 0
@@ -57,7 +57,7 @@ func (b Book) WetAdhesive() float64 {
 }
 
 // threadMass inverts diameter ≈ 0.036·√tex mm (linen; tex is g/km).
-func threadMass(r Resolved, s SewingPlan) float64 {
+func threadMass(r *Resolved, s SewingPlan) float64 {
 	tex := math.Pow(s.ThreadDiameter.MM()/0.036, 2)
 	return tex * s.ThreadPerBook.MM() / 1e6
 }

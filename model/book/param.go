@@ -104,21 +104,25 @@ func (p Param) Default(system measure.System) Value { return p.standard[system] 
 func (p Param) Get(d Decisions) Value { return p.get(&d) }
 
 // InForce is the value that the book was computed with.
-func (p Param) InForce(b Book) Value {
+func (p Param) InForce(b Book) Value { return p.inForce(&b) }
+
+func (p Param) inForce(b *Book) Value {
 	d := Decisions{Design: b.Resolved.Design, Measured: b.Resolved.Measured}
 	if v := p.get(&d); !v.Auto {
 		return v
 	}
-	return p.Automatic(b)
+	return p.automatic(b)
 }
 
 // Automatic is the value that the program would give; AutoValue where the
 // parameter cannot be derived.
-func (p Param) Automatic(b Book) Value {
+func (p Param) Automatic(b Book) Value { return p.automatic(&b) }
+
+func (p Param) automatic(b *Book) Value {
 	if p.auto == nil {
 		return AutoValue
 	}
-	return p.auto(&b)
+	return p.auto(b)
 }
 
 // Applies says whether the parameter means anything to a design: where not, it

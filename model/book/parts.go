@@ -3,7 +3,7 @@ package book
 import "grainwise/model/stock"
 
 // computeParts lists what is cut for one book, in the order of making.
-func computeParts(r Resolved, b Book) []Part {
+func computeParts(r *Resolved, b *Book) []Part {
 	folios := r.Sections.Count * r.Sections.Folios
 	parts := []Part{piece(PartFolio, r.Stock.Paper, folios, folioSize(r), r.Paper.Turned)}
 	if guards := r.Sections.Count * guardsPerSection(r); guards > 0 {
@@ -25,7 +25,7 @@ func computeParts(r Resolved, b Book) []Part {
 
 // heldParts are what holds the block in its case: a liner, or endpapers, tapes
 // and a lining.
-func heldParts(r Resolved, b Book) []Part {
+func heldParts(r *Resolved, b *Book) []Part {
 	if r.Structure != LinkStitched {
 		return []Part{piece(PartLiner, r.Stock.Liner, 1, face{b.Liner.CutHeight, b.Liner.CutWidth}, r.Liner.Turned)}
 	}
@@ -46,7 +46,7 @@ type face struct{ height, width Length }
 func (f face) area() float64 { return f.height.MM() * f.width.MM() / 1e6 }
 
 // folioSize is a leaf twice as wide with what is trimmed off.
-func folioSize(r Resolved) face {
+func folioSize(r *Resolved) face {
 	return face{
 		height: r.Page.Height + r.Page.TrimHead + r.Page.TrimTail,
 		width:  2 * (r.Page.Width + r.Page.TrimFore),
@@ -79,7 +79,7 @@ func grainRun(m stock.Material, turned bool) GrainRun {
 
 // spineStock is what the spine piece is cut from: the board itself, or the
 // card brought to the piece's thickness at its own density.
-func (r Resolved) spineStock() stock.Material {
+func (r *Resolved) spineStock() stock.Material {
 	if r.Spine.Kind == SpineBoard {
 		return r.Stock.Board
 	}
@@ -89,7 +89,7 @@ func (r Resolved) spineStock() stock.Material {
 }
 
 // pastedStock is the paper of the leaves that are pasted on the boards.
-func (r Resolved) pastedStock() stock.Material {
+func (r *Resolved) pastedStock() stock.Material {
 	if r.Structure == LinkStitched {
 		return r.Stock.Endpaper
 	}

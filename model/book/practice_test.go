@@ -97,7 +97,8 @@ func TestPracticeCovering(t *testing.T) {
 	}
 	equal(t, "corner", c.CornerCut, 0.25)
 	even, _ := b.CornerLegs()
-	w, h := practice(t, "covering.cornerAngle", "40").CornerLegs()
+	lower := practice(t, "covering.cornerAngle", "40")
+	w, h := lower.CornerLegs()
 	if !(w > even && h < even) {
 		t.Errorf("legs %v × %v in: a flatter cut takes more of the long edge than %v", w.Inches(), h.Inches(), even.Inches())
 	}

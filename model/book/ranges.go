@@ -49,14 +49,14 @@ func (s spread) about(nominal Length) Range {
 	return Range{nominal - measure.MM(s.down), nominal + measure.MM(s.up)}
 }
 
-func computeRanges(r Resolved, b Book) Ranges {
+func computeRanges(r *Resolved, b *Book) Ranges {
 	spine := spineRange(r, b.Block)
 	return Ranges{SpineThickness: spine, SquareForeEdge: squareRange(r, b, spine)}
 }
 
 // spineRange varies the caliper of the paper and of what lies at the spine (each
 // one cause for all its leaves) and what is left of the thread.
-func spineRange(r Resolved, block Block) Range {
+func spineRange(r *Resolved, block Block) Range {
 	nominal := block.SpineThickness
 	var s spread
 	if r.Measured.Spine().IsTyped() {
@@ -84,7 +84,7 @@ func spineRange(r Resolved, block Block) Range {
 
 // atTheSpine is the thickness of each other material at the spine: what is
 // folded in, and the end leaves where they are estimated too. A liner is both.
-func atTheSpine(r Resolved, estimated bool) []Length {
+func atTheSpine(r *Resolved, estimated bool) []Length {
 	var ends Length
 	if estimated {
 		ends = endLeaves(r)
@@ -97,7 +97,7 @@ func atTheSpine(r Resolved, estimated bool) []Length {
 
 // squareRange varies board, fold, joint, groove and spine thickness about the
 // fore-edge square of what is cut.
-func squareRange(r Resolved, b Book, spine Range) Range {
+func squareRange(r *Resolved, b *Book, spine Range) Range {
 	nominal := b.Squares.ForeEdge
 	square := func(joint, groove, thickness Length) Length {
 		block := b.Block

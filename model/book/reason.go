@@ -13,15 +13,15 @@ import (
 // are those of the sizes to cut.
 func Reason(b Book, key string, style measure.Style) string {
 	if why, ok := reasons()[key]; ok {
-		return why(telling{b, b.Resolved, style})
+		return why(telling{&b, &b.Resolved, style})
 	}
 	return ""
 }
 
 // telling is a book and how its lengths are told.
 type telling struct {
-	b     Book
-	r     Resolved
+	b     *Book
+	r     *Resolved
 	style measure.Style
 }
 
@@ -102,7 +102,7 @@ func (t telling) ease(ease Length) string {
 func (t telling) spineWidth() string {
 	boards := Length(t.r.Spine.Kind.BoardsInSpine()) * t.r.Stock.Board.Thickness
 	text := say("reason.spine."+string(t.r.Spine.Kind), "block", t.of(t.b.Block.SpineThickness), "boards", t.of(boards))
-	return text + t.ease(t.r.Spine.Ease) + t.rounded(autoSpineWidth(t.r, t.b.Block), autoSpineToCut(&t.b), "reason.roundedUp")
+	return text + t.ease(t.r.Spine.Ease) + t.rounded(autoSpineWidth(t.r, t.b.Block), autoSpineToCut(t.b), "reason.roundedUp")
 }
 
 func (t telling) joint() string {
@@ -111,17 +111,17 @@ func (t telling) joint() string {
 	across := exact - groove - t.r.bendLoss() - t.r.Joint.Ease
 	text := say("reason.joint", "back", t.of(t.r.Joint.SetBack), "groove", t.of(groove),
 		"across", t.of(across), "bends", t.of(t.r.bendLoss()))
-	return text + t.ease(t.r.Joint.Ease) + t.rounded(exact, autoJointToCut(&t.b), "reason.roundedUp")
+	return text + t.ease(t.r.Joint.Ease) + t.rounded(exact, autoJointToCut(t.b), "reason.roundedUp")
 }
 
 func (t telling) boardHeight() string {
 	return say("reason.boardHeight", "block", t.of(t.b.Block.Height), "head", t.of(t.r.Square.Head), "tail", t.of(t.r.Square.Tail)) +
-		t.rounded(boardHeight(t.r, t.b.Block), autoBoardHeight(&t.b), "reason.rounded")
+		t.rounded(boardHeight(t.r, t.b.Block), autoBoardHeight(t.b), "reason.rounded")
 }
 
 func (t telling) boardWidth() string {
 	return say("reason.boardWidth", "block", t.of(t.b.Block.Width), "square", t.of(t.r.Square.Fore), "back", t.of(t.b.ToCut.SetBack)) +
-		t.rounded(boardWidth(t.r, t.b.Block, t.b.ToCut), autoBoardWidth(&t.b), "reason.rounded")
+		t.rounded(boardWidth(t.r, t.b.Block, t.b.ToCut), autoBoardWidth(t.b), "reason.rounded")
 }
 
 func (t telling) cornerCut() string {

@@ -67,10 +67,8 @@ type Resolved struct {
 // unknown.
 func Resolve(d Decisions, shelf stock.Shelf) Resolved {
 	r := Resolved{Design: d.Design, Measured: d.Measured}
-	for _, p := range table() {
-		if p.Kind == KindMaterial {
-			*r.Stock.at(p.Key) = r.find(shelf, p, p.Get(d).Word)
-		}
+	for _, p := range MaterialParams() {
+		*r.Stock.at(p.Key) = r.find(shelf, p, p.get(&d).Word)
 	}
 	r.OnShelf = r.Stock
 	r.override()
@@ -120,13 +118,13 @@ func thicken(m *stock.Material, typed Choice[Length]) {
 }
 
 // PaperSheet is the parent sheet of the leaves with its lost edges.
-func (r Resolved) PaperSheet() stock.Sheet {
+func (r *Resolved) PaperSheet() stock.Sheet {
 	p := r.Stock.Paper
 	return stock.Sheet{Size: p.Sheet, Lost: r.Paper.Lost.Edges(), Grain: p.Grain}
 }
 
 // sheetOf is another material's parent sheet, with the same lost edges.
-func (r Resolved) sheetOf(m stock.Material) stock.Sheet {
+func (r *Resolved) sheetOf(m stock.Material) stock.Sheet {
 	return stock.Sheet{Size: m.Sheet, Lost: r.Paper.Lost.Edges(), Grain: m.Grain}
 }
 

@@ -23,11 +23,11 @@ const machineTails = 4 * MachineTail
 const pamphletTails = 150 * measure.Millimetre
 
 // ThreadDiameter is the typed diameter, or the usual one of the method.
-func (r Resolved) ThreadDiameter() Length {
+func (r *Resolved) ThreadDiameter() Length {
 	return r.Sewing.Thread.Or(usualThread(r.Sewing.Method))
 }
 
-func computeSewing(r Resolved, block Block, tapes TapePlan) SewingPlan {
+func computeSewing(r *Resolved, block Block, tapes TapePlan) SewingPlan {
 	p := SewingPlan{ThreadDiameter: r.ThreadDiameter()}
 	switch r.Sewing.Method {
 	case Machine:
@@ -47,7 +47,7 @@ func computeSewing(r Resolved, block Block, tapes TapePlan) SewingPlan {
 
 // machineSeam is a straight seam, its ends left unsewn. A seam of length ℓ
 // takes 2·ℓ·(1 + (τ + g)/stitch) of two threads, and tails (arithmetic.md).
-func machineSeam(r Resolved, block Block, p *SewingPlan) {
+func machineSeam(r *Resolved, block Block, p *SewingPlan) {
 	start := min(r.Sewing.FreeEnds, block.Height/2)
 	p.Seam = Range{start, block.Height - start}
 	seam := p.Seam.High - p.Seam.Low
@@ -61,7 +61,7 @@ func machineSeam(r Resolved, block Block, p *SewingPlan) {
 }
 
 // stations are evenly spaced between the two end stations, from the head.
-func stations(r Resolved, height Length) []Length {
+func stations(r *Resolved, height Length) []Length {
 	end := min(r.Sewing.EndStation, height/2)
 	between := height - 2*end
 	steps := Length(r.Sewing.Stations - 1)

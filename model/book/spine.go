@@ -4,13 +4,13 @@ import "grainwise/model/measure"
 
 // SpineThickness is the spine piece's own thickness: 0.3 mm of inlay paper,
 // the card's, or the board's.
-func (r Resolved) SpineThickness() Length {
+func (r *Resolved) SpineThickness() Length {
 	return r.Spine.Thickness.Or(r.autoSpineThickness())
 }
 
 const inlayThickness = 300 * measure.Micrometre
 
-func (r Resolved) autoSpineThickness() Length {
+func (r *Resolved) autoSpineThickness() Length {
 	switch r.Spine.Kind {
 	case SpineInlay:
 		return inlayThickness
@@ -39,7 +39,7 @@ func (k SpineKind) BoardsInSpine() int {
 const leastSpine = measure.Millimetre / 2
 
 // autoSpineWidth is S = T_s + x·b + ease.
-func autoSpineWidth(r Resolved, block Block) Length {
+func autoSpineWidth(r *Resolved, block Block) Length {
 	s := block.SpineThickness + Length(r.Spine.Kind.BoardsInSpine())*r.Stock.Board.Thickness + r.Spine.Ease
 	return max(s, leastSpine)
 }

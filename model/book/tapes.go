@@ -11,7 +11,7 @@ type TapePlan struct {
 
 // computeTapes cuts each T_s + 2 × lap long (arithmetic.md, "Structures") and
 // spaces them evenly between the kettles.
-func computeTapes(r Resolved, block Block, round rounding) TapePlan {
+func computeTapes(r *Resolved, block Block, round rounding) TapePlan {
 	lap := r.Sewing.TapeLap
 	p := TapePlan{Width: r.Sewing.TapeWidth, Length: round.up(block.SpineThickness + 2*lap), Lap: lap}
 	end := kettle(r, block)
@@ -22,11 +22,11 @@ func computeTapes(r Resolved, block Block, round rounding) TapePlan {
 }
 
 // kettle is how far the kettle stitches stand from head and tail.
-func kettle(r Resolved, block Block) Length { return min(r.Sewing.EndStation, block.Height/2) }
+func kettle(r *Resolved, block Block) Length { return min(r.Sewing.EndStation, block.Height/2) }
 
 // tapeStations are the kettles and a pair at the edges of each tape, from the
 // head; tapes that have no room share their stations.
-func tapeStations(r Resolved, block Block, tapes TapePlan) []Length {
+func tapeStations(r *Resolved, block Block, tapes TapePlan) []Length {
 	end := kettle(r, block)
 	half := min(tapes.Width, (block.Height-2*end)/Length(len(tapes.At)+1)) / 2
 	all := []Length{end}
@@ -44,7 +44,7 @@ const (
 )
 
 // linkThread is (n + 1)·H + 16 mm·n + 400 mm.
-func linkThread(r Resolved, block Block) Length {
+func linkThread(r *Resolved, block Block) Length {
 	n := Length(r.Sections.Count)
 	return (n+1)*block.Height + n*linkStep + linkTails
 }

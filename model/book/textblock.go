@@ -4,7 +4,7 @@ import "math"
 
 // computeBlock follows arithmetic.md, "Text block". T is everything between
 // the boards' inner faces, the pasted leaves included.
-func computeBlock(r Resolved) Block {
+func computeBlock(r *Resolved) Block {
 	n, f := r.Sections.Count, r.Sections.Folios
 	b := Block{
 		Leaves: 2 * n * f,
@@ -29,13 +29,13 @@ func computeBlock(r Resolved) Block {
 }
 
 // sectionThickness is τ = 2·f·c and the guard sheets folded around.
-func sectionThickness(r Resolved) Length {
+func sectionThickness(r *Resolved) Length {
 	f := Length(r.Sections.Folios)
 	return 2*f*r.Stock.Paper.Thickness + 2*Length(guardsPerSection(r))*r.Stock.Interleaf.Thickness
 }
 
 // guardsPerSection counts the folded guard sheets of one section.
-func guardsPerSection(r Resolved) int {
+func guardsPerSection(r *Resolved) int {
 	switch r.Interleaf.Mode {
 	case GuardSection:
 		return 1
@@ -46,13 +46,13 @@ func guardsPerSection(r Resolved) int {
 }
 
 // estimateForeEdge is T_f: the sections and the end leaves.
-func estimateForeEdge(r Resolved, section Length) Length {
+func estimateForeEdge(r *Resolved, section Length) Length {
 	return Length(r.Sections.Count)*section + endLeaves(r)
 }
 
 // endLeaves is what lies between the boards besides the sections: 2·g of a
 // liner, 4·g_e of two endpapers.
-func endLeaves(r Resolved) Length {
+func endLeaves(r *Resolved) Length {
 	if r.Structure == LinkStitched {
 		return endpaperLeaves * r.Stock.Endpaper.Thickness
 	}
@@ -61,13 +61,13 @@ func endLeaves(r Resolved) Length {
 
 // spineExcess is T_s − T_f = n·θ·φ and what is folded in at the spine. One
 // thread a section: Cockerell, Bookbinding, ch. VIII.
-func spineExcess(r Resolved, crush float64) Length {
+func spineExcess(r *Resolved, crush float64) Length {
 	return (Length(r.Sections.Count) * r.ThreadDiameter()).Times(crush) + foldedIn(r)
 }
 
 // foldedIn is 2·(n − 1)·g where a liner has pleats, or the linings of a linked
 // block's back.
-func foldedIn(r Resolved) Length {
+func foldedIn(r *Resolved) Length {
 	switch {
 	case r.Structure == LinkStitched:
 		return linings(r)
@@ -80,7 +80,7 @@ func foldedIn(r Resolved) Length {
 // creep is how far the innermost folio stands out: (f − 1)·u with a sharp
 // crease to π/2 of that with a rounded one. Each nested sheet goes one caliper
 // further (published, see published-facts: 0.005 in a sheet of 0.005 in paper).
-func creep(r Resolved) Range {
+func creep(r *Resolved) Range {
 	u := r.Stock.Paper.Thickness
 	if r.Interleaf.Mode == GuardFolio {
 		u += r.Stock.Interleaf.Thickness
@@ -90,7 +90,7 @@ func creep(r Resolved) Range {
 }
 
 // blockWidth is what the case is made for: the creep counts unless trimmed.
-func blockWidth(r Resolved, creep Range) Length {
+func blockWidth(r *Resolved, creep Range) Length {
 	if r.Page.TrimFore > 0 {
 		return r.Page.Width
 	}

@@ -2,6 +2,7 @@ package book
 
 import (
 	"math"
+	"slices"
 
 	"grainwise/model/measure"
 	"grainwise/model/stock"
@@ -9,7 +10,7 @@ import (
 
 // computeUse is what one book takes from the shelf: shares of whole sheets of
 // one kind of piece each, nothing added for spoilage.
-func computeUse(r Resolved, b Book) SheetUse {
+func computeUse(r *Resolved, b *Book) SheetUse {
 	size := folioSize(r)
 	use := SheetUse{
 		FoliosASheet: r.PaperSheet().Yield(size.height, size.width, r.Paper.Turned).Total,
@@ -24,7 +25,7 @@ func computeUse(r Resolved, b Book) SheetUse {
 
 // computeCost adds the price of every part's share of its sheet or roll; it is
 // not priced where a price is missing, a piece does not fit, or currencies mix.
-func computeCost(r Resolved, b Book) (measure.Money, bool) {
+func computeCost(r *Resolved, b *Book) (measure.Money, bool) {
 	sum, currency := 0.0, ""
 	for _, p := range b.Parts {
 		m, turned := r.materialOf(p.ID)
@@ -44,8 +45,21 @@ func computeCost(r Resolved, b Book) (measure.Money, bool) {
 	return measure.Money{Minor: int64(math.Round(sum)), Currency: currency}, true
 }
 
+// Unpriced are the materials of the book that have no price, in the order of
+// making.
+func (b *Book) Unpriced() []string {
+	var names []string
+	for _, p := range b.Parts {
+		m, _ := b.Resolved.materialOf(p.ID)
+		if m.Price.Amount.Currency == "" && !slices.Contains(names, m.Name) {
+			names = append(names, m.Name)
+		}
+	}
+	return names
+}
+
 // materialOf is the material that a part is cut from, and whether it is turned.
-func (r Resolved) materialOf(id PartID) (stock.Material, bool) {
+func (r *Resolved) materialOf(id PartID) (stock.Material, bool) {
 	switch id {
 	case PartFolio:
 		return r.Stock.Paper, r.Paper.Turned
@@ -79,15 +93,15 @@ func (r Resolved) materialOf(id PartID) (stock.Material, bool) {
 
 // Fits reports whether a part can be cut from its sheet or roll at all, lying
 // as its grain and the design ask.
-func (b Book) Fits(p Part) bool {
+func (b *Book) Fits(p Part) bool {
 	m, turned := b.Resolved.materialOf(p.ID)
-	_, ok := unitsOf(b.Resolved, m, p, turned)
+	_, ok := unitsOf(&b.Resolved, m, p, turned)
 	return ok
 }
 
 // unitsOf is how many sheets, or metres of roll, a part takes; false where it
 // does not fit.
-func unitsOf(r Resolved, m stock.Material, p Part, turned bool) (float64, bool) {
+func unitsOf(r *Resolved, m stock.Material, p Part, turned bool) (float64, bool) {
 	if m.Kind.ByLength() {
 		return stripMetres(m, p)
 	}

@@ -11,7 +11,7 @@ type YieldStep struct {
 // YieldSteps says how many folios a sheet of paper gives over the range of
 // page.height or page.width, the rest of the book as it is: from the most
 // folios to the fewest. Other keys have none.
-func (b Book) YieldSteps(key string) []YieldStep {
+func (b *Book) YieldSteps(key string) []YieldStep {
 	resized, ok := b.resizedFolio(key)
 	if !ok {
 		return nil
@@ -36,8 +36,8 @@ func (b Book) YieldSteps(key string) []YieldStep {
 }
 
 // resizedFolio gives the folio of another page height or width.
-func (b Book) resizedFolio(key string) (func(Length) face, bool) {
-	page, now := b.Resolved.Page, folioSize(b.Resolved)
+func (b *Book) resizedFolio(key string) (func(Length) face, bool) {
+	page, now := b.Resolved.Page, folioSize(&b.Resolved)
 	switch key {
 	case "page.height":
 		return func(l Length) face { return face{now.height + l - page.Height, now.width} }, true
@@ -50,13 +50,16 @@ func (b Book) resizedFolio(key string) (func(Length) face, bool) {
 // NearYield is the largest page height or width below the present one, by no
 // more than within and on the steps it is cut in, at which a sheet gives more
 // folios; false where there is none.
-func (b Book) NearYield(key string, within Length) (size Length, folios int, ok bool) {
+func (b *Book) NearYield(key string, within Length) (size Length, folios int, ok bool) {
 	resized, ok := b.resizedFolio(key)
 	if !ok {
 		return 0, 0, false
 	}
 	p, _ := Lookup(key)
-	now, step := p.InForce(b).Length, PageStep(b.Resolved.CutIn)
+	now, step := b.Resolved.Page.Height, PageStep(b.Resolved.CutIn)
+	if key == "page.width" {
+		now = b.Resolved.Page.Width
+	}
 	least, _ := p.Lengths()
 	sheet, turned := b.Resolved.PaperSheet(), b.Resolved.Paper.Turned
 	for size := (now - 1).RoundDown(step); size >= max(now-within, least); size -= step {
@@ -69,11 +72,11 @@ func (b Book) NearYield(key string, within Length) (size Length, folios int, ok 
 }
 
 // SheetShare is the part of a whole sheet of paper that its folios take, 0 to 1.
-func (b Book) SheetShare() float64 {
+func (b *Book) SheetShare() float64 {
 	sheet := b.Resolved.PaperSheet()
 	whole := face{sheet.Length, sheet.Width}.area()
 	if whole <= 0 {
 		return 0
 	}
-	return float64(b.Use.FoliosASheet) * folioSize(b.Resolved).area() / whole
+	return float64(b.Use.FoliosASheet) * folioSize(&b.Resolved).area() / whole
 }

@@ -14,7 +14,8 @@ import (
 // usable: 994/4 = 248.5, 994/5 = 198.8, 694/4 = 173.5.
 func TestYieldStepsOfTheDemo(t *testing.T) {
 	largest := func(key string, folios int) float64 {
-		for _, s := range demo().YieldSteps(key) {
+		b := demo()
+		for _, s := range b.YieldSteps(key) {
 			if s.Folios == folios {
 				return s.Largest.MM()
 			}
@@ -30,7 +31,7 @@ func TestYieldStepsOfTheDemo(t *testing.T) {
 			t.Errorf("%s: %d folios up to %v mm, want %v", c.key, c.folios, got, c.want)
 		}
 	}
-	if demo().YieldSteps("board.width") != nil {
+	if b := demo(); b.YieldSteps("board.width") != nil {
 		t.Error("a board has no folios")
 	}
 }
@@ -52,7 +53,8 @@ func TestYieldStepsAreWhatComputeSays(t *testing.T) {
 			return Compute(Resolve(d, shelf)).Use.FoliosASheet
 		}
 		first, most := p.Lengths()
-		for _, s := range Compute(Resolve(d, shelf)).YieldSteps(p.Key) {
+		b := Compute(Resolve(d, shelf))
+		for _, s := range b.YieldSteps(p.Key) {
 			if a, b := folios(first), folios(s.Largest); a != s.Folios || b != s.Folios {
 				t.Fatalf("%v to %v mm: %d and %d folios, want %d", first.MM(), s.Largest.MM(), a, b, s.Folios)
 			}

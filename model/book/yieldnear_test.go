@@ -43,11 +43,13 @@ func TestSheetShare(t *testing.T) {
 	for paper, want := range map[string]float64{"Ebbwhite Drawing 170": 8 * 0.3 * 0.21 / 0.7, "Marramstone Oat 180": 3 * 0.3 * 0.21 / 0.325} {
 		d := book.Defaults(measure.Metric)
 		d.Design.Paper.Material = paper
-		if got := book.Compute(book.Resolve(d, stock.Default())).SheetShare(); math.Abs(got-want) > 1e-12 {
+		b := book.Compute(book.Resolve(d, stock.Default()))
+		if got := b.SheetShare(); math.Abs(got-want) > 1e-12 {
 			t.Errorf("%s: %v, want %v", paper, got, want)
 		}
 	}
-	if got := book.Compute(book.Resolve(book.Defaults(measure.Metric), stock.Shelf{})).SheetShare(); got != 0 {
+	bare := book.Compute(book.Resolve(book.Defaults(measure.Metric), stock.Shelf{}))
+	if got := bare.SheetShare(); got != 0 {
 		t.Errorf("no sheet: %v", got)
 	}
 }

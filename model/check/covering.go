@@ -8,7 +8,7 @@ import (
 
 // turnInShort: too little is left to hold once the turn-in has gone round the
 // board.
-func turnInShort(b book.Book) []Finding {
+func turnInShort(b *matter) []Finding {
 	turnIn, least := b.Resolved.Covering.TurnIn, turnInHold+b.Resolved.Stock.Board.Thickness
 	return one(Finding{
 		Level: when(turnIn < least, Note), Part: book.PartCovering, Key: "covering.turnIn",
@@ -16,32 +16,32 @@ func turnInShort(b book.Book) []Finding {
 	})
 }
 
-func usualTurnIn(b book.Book, f Finding) []Remedy {
+func usualTurnIn(b *matter, f Finding) []Remedy {
 	return []Remedy{remedy("longer-turn-in", usual(b, f.Key))}
 }
 
 // turnInBare: the pasted leaf must cover the turn-ins' edges, or bare board
 // shows between them. The leaf is measured as it is placed.
-func turnInBare(b book.Book) []Finding {
-	seen, worst := b.TurnInSeen(), sides(b)[0]
-	for _, s := range sides(b) {
+func turnInBare(b *matter) []Finding {
+	seen, worst := b.TurnInSeen(), b.sides[0]
+	for _, s := range b.sides {
 		if s.margin > worst.margin {
 			worst = s
 		}
 	}
-	return one(Finding{
-		Level: over(worst.margin, seen-turnInUnder, seen), Part: book.PartCovering, Key: "covering.turnIn",
-		Found: length(worst.margin), Limit: length(seen - turnInUnder), Blanks: worst.blanks(),
+	return worst.one(Finding{
+		Level: over(worst.margin, seen-b.limits.turnInUnder, seen), Part: book.PartCovering, Key: "covering.turnIn",
+		Found: length(worst.margin), Limit: length(seen - b.limits.turnInUnder),
 	})
 }
 
-func coverTurnIn(b book.Book, f Finding) []Remedy {
+func coverTurnIn(b *matter, f Finding) []Remedy {
 	seen := b.TurnInSeen()
 	around := b.Resolved.Covering.TurnIn - seen
-	longer, wider := turnInUnder+around, remedy("wider-leaf")
-	for _, s := range sides(b) {
-		longer = max(longer, s.margin+turnInUnder+around)
-		if s.overhang != "" && s.margin > seen-turnInUnder {
+	longer, wider := b.limits.turnInUnder+around, remedy("wider-leaf")
+	for _, s := range b.sides {
+		longer = max(longer, s.margin+b.limits.turnInUnder+around)
+		if s.overhang != "" && s.margin > seen-b.limits.turnInUnder {
 			wider.Set = append(wider.Set, atMost(b, s.overhang, s.over+s.margin-usualMargin))
 		}
 	}
@@ -49,7 +49,7 @@ func coverTurnIn(b book.Book, f Finding) []Remedy {
 }
 
 // linerShort: w + 2d < T_s/n, the liner is shorter than the back it goes round.
-func linerShort(b book.Book) []Finding {
+func linerShort(b *matter) []Finding {
 	if b.Resolved.Structure != book.PleatedLiner {
 		return nil
 	}
@@ -61,7 +61,7 @@ func linerShort(b book.Book) []Finding {
 	})
 }
 
-func longerLiner(b book.Book, f Finding) []Remedy {
+func longerLiner(b *matter, f Finding) []Remedy {
 	n, l := book.Length(b.Resolved.Sections.Count), b.Resolved.Liner
 	each, pleated := b.Block.SpineThickness/n, b.Block.SpineThickness
 	if l.PleatDepth == 0 {
@@ -77,12 +77,12 @@ func longerLiner(b book.Book, f Finding) []Remedy {
 
 // leafOverEdge: a pasted leaf must stop short of the board's edge, at the fore
 // edge when it has grown under the paste.
-func leafOverEdge(b book.Book) []Finding {
+func leafOverEdge(b *matter) []Finding {
 	var found []Finding
-	for _, s := range sides(b) {
-		found = append(found, one(Finding{
-			Level: under(s.standing, leafMargin, 0), Part: b.Resolved.PastedPart(), Key: s.leaf(),
-			Found: length(s.standing), Limit: length(leafMargin), Blanks: s.blanks(),
+	for _, s := range b.sides {
+		found = append(found, s.one(Finding{
+			Level: under(s.standing, b.limits.leafMargin, 0), Part: b.Resolved.PastedPart(), Key: s.leaf(),
+			Found: length(s.standing), Limit: length(b.limits.leafMargin),
 		})...)
 	}
 	return found
@@ -90,15 +90,15 @@ func leafOverEdge(b book.Book) []Finding {
 
 // narrowerLeaf takes off the leaf what runs past the page, and widens the
 // square where nothing does.
-func narrowerLeaf(b book.Book, f Finding) []Remedy {
-	for _, s := range sides(b) {
+func narrowerLeaf(b *matter, f Finding) []Remedy {
+	for _, s := range b.sides {
 		if s.leaf() != f.Key {
 			continue
 		}
 		if s.overhang == "" {
 			return squareBack(b, s)
 		}
-		narrower := remedy("narrower-leaf", atMost(b, s.overhang, s.over-(leafMargin-s.standing)))
+		narrower := remedy("narrower-leaf", atMost(b, s.overhang, s.over-(b.limits.leafMargin-s.standing)))
 		wider := squareBack(b, s)
 		if s.over > 0 || flush(b) {
 			return append([]Remedy{narrower}, wider...)
@@ -110,28 +110,28 @@ func narrowerLeaf(b book.Book, f Finding) []Remedy {
 
 // cornerNear: along the board's edge v·√2 of covering is left at the corner;
 // it must pay for board and covering.
-func cornerNear(b book.Book) []Finding {
+func cornerNear(b *matter) []Finding {
 	v, bare := b.ToCut.CornerCut, boardAndCovering(b)
 	return one(Finding{
-		Level: under(v.Times(math.Sqrt2), bare+cornerSpare, bare), Part: book.PartCovering, Key: "covering.cornerCut",
-		Found: length(v), Limit: length((bare + cornerSpare).Times(1 / math.Sqrt2)),
+		Level: under(v.Times(math.Sqrt2), bare+b.limits.cornerSpare, bare), Part: book.PartCovering, Key: "covering.cornerCut",
+		Found: length(v), Limit: length((bare + b.limits.cornerSpare).Times(1 / math.Sqrt2)),
 	})
 }
 
 // cornerFar: too much covering is left, and makes a lump.
-func cornerFar(b book.Book) []Finding {
+func cornerFar(b *matter) []Finding {
 	v, board, q := b.ToCut.CornerCut, b.Resolved.Stock.Board.Thickness, b.Resolved.EdgeCovering().Thickness
-	most := board.Times(cornerBoards) + cornerCoverings*q + cornerLump
+	most := board.Times(b.limits.cornerBoards) + q.Times(b.limits.cornerCoverings) + b.limits.cornerLump
 	return one(Finding{
 		Level: when(v > most, Check), Part: book.PartCovering, Key: "covering.cornerCut",
 		Found: length(v), Limit: length(most),
 	})
 }
 
-func boardAndCovering(b book.Book) book.Length {
+func boardAndCovering(b *matter) book.Length {
 	return b.Resolved.Stock.Board.Thickness + b.Resolved.EdgeCovering().Thickness
 }
 
-func cornerBack(_ book.Book, f Finding) []Remedy {
+func cornerBack(_ *matter, f Finding) []Remedy {
 	return []Remedy{remedy("corner-auto", auto(f.Key))}
 }

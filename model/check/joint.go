@@ -4,7 +4,7 @@ import "grainwise/model/book"
 
 // jointClosed: the closing relation is undefined, or the board would ride on
 // the spine piece.
-func jointClosed(b book.Book) []Finding {
+func jointClosed(b *matter) []Finding {
 	if b.ToCut.Closes {
 		return nil
 	}
@@ -15,7 +15,7 @@ func jointClosed(b book.Book) []Finding {
 }
 
 // jointNarrow: with no room at the spine's edge boards bind when opened.
-func jointNarrow(b book.Book) []Finding {
+func jointNarrow(b *matter) []Finding {
 	least := leastSetBack(b)
 	return one(Finding{
 		Level: when(b.ToCut.Closes && b.ToCut.SetBack < least-lost, Check), Part: book.PartJoint, Key: "joint.width",
@@ -23,14 +23,14 @@ func jointNarrow(b book.Book) []Finding {
 	})
 }
 
-func leastSetBack(b book.Book) book.Length {
+func leastSetBack(b *matter) book.Length {
 	if b.Resolved.Spine.Kind == book.SpineBoard {
 		return setBackBoard
 	}
-	return setBackLeast
+	return b.limits.setBackLeast
 }
 
-func widerJoint(b book.Book, _ Finding) []Remedy {
+func widerJoint(b *matter, _ Finding) []Remedy {
 	wanted := usual(b, "joint.setBack")
 	p, _ := book.Lookup(wanted.Key)
 	if least := leastSetBack(b); p.Default(b.Resolved.CutIn).Length < least {
@@ -40,14 +40,14 @@ func widerJoint(b book.Book, _ Finding) []Remedy {
 }
 
 // jointWide: far from the block, boards let it sag.
-func jointWide(b book.Book) []Finding {
+func jointWide(b *matter) []Finding {
 	return one(Finding{
-		Level: when(b.ToCut.Closes && b.ToCut.SetBack > setBackMost+lost, Check), Part: book.PartJoint, Key: "joint.width",
-		Found: length(b.ToCut.SetBack), Limit: length(setBackMost),
+		Level: when(b.ToCut.Closes && b.ToCut.SetBack > b.limits.setBackMost+lost, Check), Part: book.PartJoint, Key: "joint.width",
+		Found: length(b.ToCut.SetBack), Limit: length(b.limits.setBackMost),
 	})
 }
 
-func narrowerJoint(b book.Book, _ Finding) []Remedy {
+func narrowerJoint(b *matter, _ Finding) []Remedy {
 	return jointFor(usual(b, "joint.setBack"), "narrower-joint")
 }
 
@@ -64,7 +64,7 @@ func jointFor(setBack Setting, name string) []Remedy {
 
 // jointQuarter: a published rule asks a quarter of the thickness (after P.
 // Jermann).
-func jointQuarter(b book.Book) []Finding {
+func jointQuarter(b *matter) []Finding {
 	joint, quarter := b.ToCut.JointWidth, b.Block.SpineThickness/jointShare
 	return one(Finding{
 		Level: when(joint < quarter, Note), Part: book.PartJoint, Key: "joint.width",
@@ -72,7 +72,7 @@ func jointQuarter(b book.Book) []Finding {
 	})
 }
 
-func quarterJoint(b book.Book, _ Finding) []Remedy {
+func quarterJoint(b *matter, _ Finding) []Remedy {
 	return []Remedy{
 		remedy("joint-auto", auto("joint.width")),
 		remedy("wider-joint", atLeast(b, "joint.width", b.Block.SpineThickness/jointShare)),
@@ -81,7 +81,7 @@ func quarterJoint(b book.Book, _ Finding) []Remedy {
 
 // spineFit: the spine piece spans at least the block, at most block, boards
 // and a millimetre.
-func spineFit(b book.Book) []Finding {
+func spineFit(b *matter) []Finding {
 	s, low := b.ToCut.SpineWidth, b.Block.SpineThickness
 	high := low + 2*b.Resolved.Stock.Board.Thickness + spineSpare
 	f := Finding{
@@ -94,7 +94,7 @@ func spineFit(b book.Book) []Finding {
 	return one(f)
 }
 
-func spineBack(book.Book, Finding) []Remedy {
+func spineBack(*matter, Finding) []Remedy {
 	const width = "spine.width"
 	noEase := Setting{"spine.ease", "0 mm"}
 	return []Remedy{

@@ -16,9 +16,10 @@ import (
 func TestJointClosedAsksForTheNarrowest(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		d := booktest.Decisions().Draw(t, "design")
-		joint := func(width book.Length) book.Book {
+		joint := func(width book.Length) *matter {
 			d.Design.Joint.Width = book.Typed(width)
-			return book.Compute(book.Resolve(d, stock.Default()))
+			b := book.Compute(book.Resolve(d, stock.Default()))
+			return newMatter(&b, Tools{}, usualLimits())
 		}
 		found := jointClosed(joint(2 * measure.Millimetre))
 		if len(found) == 0 {

@@ -13,7 +13,6 @@ type use struct {
 	key    string // of the material itself
 	grain  string // of its grain, the material's own where that has no key
 	part   book.PartID
-	named  string // what the design asks for
 	onHand onHand // what the book is reckoned with
 }
 
@@ -29,16 +28,16 @@ func onHandOf(m stock.Material) onHand {
 	return onHand{m.Name, m.Kind, m.Grain == stock.Untested, !m.Backed && !m.GlueTested}
 }
 
-// uses lists the materials that a book really takes: those whose parameters
+// usesOf lists the materials that a book really takes: those whose parameters
 // apply to it.
-func uses(b book.Book) []use {
-	decided, params := book.Decisions{Design: b.Resolved.Design}, book.MaterialParams()
+func usesOf(b *book.Book) []use {
+	params := book.MaterialParams()
 	all := make([]use, 0, len(params))
 	for _, p := range params {
-		if !p.Applies(decided.Design) {
+		if !p.Applies(b.Resolved.Design) {
 			continue
 		}
-		u := use{p.Key, p.Key, p.Part, p.Get(decided).Word, onHandOf(b.Resolved.Stock.Of(p.Key))}
+		u := use{p.Key, p.Key, p.Part, onHandOf(b.Resolved.Stock.Of(p.Key))}
 		if _, own := book.Lookup(p.Key + ".grain"); own {
 			u.grain = p.Key + ".grain"
 		}
@@ -47,22 +46,26 @@ func uses(b book.Book) []use {
 	return all
 }
 
+// named is the material that a book's design asks for.
+func (u use) named(b *book.Book) string {
+	p, _ := book.Lookup(u.key)
+	return p.Get(book.Decisions{Design: b.Resolved.Design}).Word
+}
+
 // materialUnknown: a material that the design names and the shelf lacks; the
 // book is reckoned with another of its kind.
-func materialUnknown(b book.Book) []Finding {
-	if len(b.Resolved.Unknown) == 0 {
-		return nil
-	}
+func materialUnknown(b *matter) []Finding {
 	var found []Finding
-	for _, u := range uses(b) {
+	for _, u := range b.uses {
 		if !slices.Contains(b.Resolved.Unknown, u.key) {
 			continue
 		}
+		named := u.named(b.Book)
 		f := Finding{
 			Level: Stop, Part: u.part, Key: u.key, Found: count(0), Limit: count(1),
-			Blanks: map[string]any{"name": u.named, "other": u.onHand.name, "piece": pieceName(u.key)},
+			Blanks: map[string]any{"name": named, "other": u.onHand.name, "piece": pieceName(u.key)},
 		}
-		if u.onHand.name == u.named {
+		if u.onHand.name == named {
 			f.saying = "bare" // the shelf has nothing of the kind
 		}
 		found = append(found, f)
@@ -73,9 +76,9 @@ func materialUnknown(b book.Book) []Finding {
 func pieceName(key string) string { return words.Say("finding.piece." + key) }
 
 // takeFromShelf takes what the book is reckoned with.
-func takeFromShelf(b book.Book, f Finding) []Remedy {
-	for _, u := range uses(b) {
-		if u.key == f.Key && u.onHand.name != u.named {
+func takeFromShelf(b *matter, f Finding) []Remedy {
+	for _, u := range b.uses {
+		if u.key == f.Key && u.onHand.name != u.named(b.Book) {
 			return []Remedy{remedy("from-shelf", Setting{u.key, u.onHand.name})}
 		}
 	}
@@ -85,7 +88,7 @@ func takeFromShelf(b book.Book, f Finding) []Remedy {
 // pieceOverSheet: a piece that its sheet or roll cannot give, lying as its
 // grain and the design ask. Not in the list of checks: without it a book that
 // nothing can be cut for would pass in silence.
-func pieceOverSheet(b book.Book) []Finding {
+func pieceOverSheet(b *matter) []Finding {
 	var found []Finding
 	for _, p := range b.Parts {
 		if b.Fits(p) {
@@ -134,9 +137,9 @@ func turnedKey(id book.PartID) string {
 }
 
 // grainUnknown: every other finding on grain rests on a bend test.
-func grainUnknown(b book.Book) []Finding {
+func grainUnknown(b *matter) []Finding {
 	var found []Finding
-	for _, u := range uses(b) {
+	for _, u := range b.uses {
 		if u.onHand.untested {
 			found = append(found, Finding{
 				Level: Check, Part: u.part, Key: u.grain, Found: count(0), Limit: count(1),
@@ -149,9 +152,9 @@ func grainUnknown(b book.Book) []Finding {
 
 // coveringUntested: adhesive strikes through an unbacked cloth, unless a scrap
 // has shown that it does not.
-func coveringUntested(b book.Book) []Finding {
+func coveringUntested(b *matter) []Finding {
 	var found []Finding
-	for _, u := range uses(b) {
+	for _, u := range b.uses {
 		if c := u.onHand; c.kind == stock.Covering && c.untrusted {
 			found = append(found, Finding{
 				Level: Check, Part: u.part, Key: u.key,

@@ -4,7 +4,7 @@ import "grainwise/model/book"
 
 // measureFirst: the case rests on the spine's thickness, and so far that is an
 // estimate. It says how far off it may be.
-func measureFirst(b book.Book) []Finding {
+func measureFirst(b *matter) []Finding {
 	estimate, r := b.Block.SpineThickness, b.Ranges.SpineThickness
 	return one(Finding{
 		Level: when(!b.Resolved.Measured.Spine().IsTyped(), Note),
@@ -16,16 +16,16 @@ func measureFirst(b book.Book) []Finding {
 
 // measureOdd: a measure far from its estimate means other paper or a block that
 // was not pressed.
-func measureOdd(b book.Book) []Finding {
+func measureOdd(b *matter) []Finding {
 	m := b.Resolved.Measured
 	return append(
-		odd("", "measured.spineThickness", m.Spine(), b.Block.EstimatedSpine),
-		odd("fore-edge", "measured.foreEdgeThickness", m.ForeEdge(), b.Block.EstimatedForeEdge)...)
+		odd(b, "", "measured.spineThickness", m.Spine(), b.Block.EstimatedSpine),
+		odd(b, "fore-edge", "measured.foreEdgeThickness", m.ForeEdge(), b.Block.EstimatedForeEdge)...)
 }
 
-func odd(where, key string, typed book.Choice[book.Length], estimate book.Length) []Finding {
+func odd(b *matter, where, key string, typed book.Choice[book.Length], estimate book.Length) []Finding {
 	value, measured := typed.Get()
-	off, most := max(value-estimate, estimate-value), min(estimate.Times(oddShare), oddMost)
+	off, most := max(value-estimate, estimate-value), min(estimate.Times(b.limits.oddShare/100), b.limits.oddMost)
 	return one(Finding{
 		Level: when(measured && off > most, Check), Part: book.PartBlock, Key: key,
 		Found: length(off), Limit: length(most), saying: where,
@@ -34,16 +34,16 @@ func odd(where, key string, typed book.Choice[book.Length], estimate book.Length
 }
 
 // measureUneven: a block is to be as thick at the head as at the tail.
-func measureUneven(b book.Book) []Finding {
+func measureUneven(b *matter) []Finding {
 	m := b.Resolved.Measured
-	return append(uneven("", "measured.spineThickness", m.SpineAt), uneven("fore-edge", "measured.foreEdgeThickness", m.ForeEdgeAt)...)
+	return append(uneven(b, "", "measured.spineThickness", m.SpineAt), uneven(b, "fore-edge", "measured.foreEdgeThickness", m.ForeEdgeAt)...)
 }
 
-func uneven(where, key string, at book.Places) []Finding {
+func uneven(b *matter, where, key string, at book.Places) []Finding {
 	spread := at.Spread()
-	level, limit := when(spread > unevenNote, Note), unevenNote
-	if spread > unevenCheck {
-		level, limit = Check, unevenCheck
+	level, limit := when(spread > b.limits.unevenNote, Note), b.limits.unevenNote
+	if spread > b.limits.unevenCheck {
+		level, limit = Check, b.limits.unevenCheck
 	}
 	return one(Finding{
 		Level: level, Part: book.PartBlock, Key: key,

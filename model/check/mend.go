@@ -10,31 +10,28 @@ import (
 // trial is where remedies are tried before they are offered: a book's decisions
 // and materials, and what stands against it.
 type trial struct {
-	book     book.Book
-	rules    []Rule
+	matter   *matter
 	standing []Finding
 	decided  book.Decisions
 	shelf    stock.Shelf
+	after    book.Book // with the remedy that is being tried
 }
 
-func newTrial(b book.Book, rules []Rule, standing []Finding) trial {
-	return trial{b, rules, standing,
-		book.Decisions{Design: b.Resolved.Design, Measured: b.Resolved.Measured}, shelfOf(b.Resolved)}
+func newTrial(b *matter, standing []Finding) trial {
+	return trial{
+		matter: b, standing: standing,
+		decided: book.Decisions{Design: b.Resolved.Design, Measured: b.Resolved.Measured}, shelf: shelfOf(&b.Resolved),
+	}
 }
 
 // offered is the first proposed remedy that does away with a finding, else the
 // first that makes it milder; nil where none does.
 func (t *trial) offered(f Finding) *Remedy {
 	var milder *Remedy
-	for _, r := range mend(t.book, t.rules, f) {
-		changed, err := r.Apply(t.decided)
-		if err != nil || changed == t.decided {
-			continue
-		}
-		after := findings(book.Compute(book.Resolve(changed, t.shelf)), t.rules)
-		switch {
-		case !mended(t.standing, after, f):
-		case levelOf(after, f) == "":
+	for _, r := range mend(t.matter, f) {
+		switch level, better := t.try(r, f); {
+		case !better:
+		case level == "":
 			return &r
 		case milder == nil:
 			milder = &r
@@ -43,14 +40,27 @@ func (t *trial) offered(f Finding) *Remedy {
 	return milder
 }
 
-// mended reports whether a finding is gone or milder, and nothing as grave as
-// it has come up or grown in its place.
-func mended(before, after []Finding, f Finding) bool {
-	if !f.Level.WorseThan(levelOf(after, f)) {
-		return false
+// try is the level that a finding has once a remedy is taken, and whether the
+// book is the better for it. The finding's own rule is asked first, for most
+// remedies that fail, fail there.
+func (t *trial) try(r Remedy, f Finding) (left Level, better bool) {
+	changed, err := r.Apply(t.decided)
+	if err != nil || changed == t.decided {
+		return f.Level, false
 	}
-	return !slices.ContainsFunc(after, func(other Finding) bool {
-		return !f.Level.WorseThan(other.Level) && other.Level.WorseThan(levelOf(before, other))
+	t.after = book.Compute(book.Resolve(changed, t.shelf))
+	after := newMatter(&t.after, t.matter.tools, t.matter.limits)
+	left = levelOf(ruleOf(f).findings(after), f)
+	return left, f.Level.WorseThan(left) && !t.worsens(after, f)
+}
+
+// worsens reports whether in a changed book something as grave as a finding has
+// come up, or grown, in its place.
+func (t *trial) worsens(after *matter, f Finding) bool {
+	return slices.ContainsFunc(rules, func(rule Rule) bool {
+		return slices.ContainsFunc(rule.findings(after), func(other Finding) bool {
+			return !f.Level.WorseThan(other.Level) && other.Level.WorseThan(levelOf(t.standing, other))
+		})
 	})
 }
 
@@ -68,7 +78,7 @@ func levelOf(all []Finding, f Finding) Level {
 // that a changed design can be tried on them. What stands in for a material that
 // the shelf lacks was the first of its kind, and is put first; where the shelf
 // has nothing of the kind it is left out: it stays unknown.
-func shelfOf(r book.Resolved) stock.Shelf {
+func shelfOf(r *book.Resolved) stock.Shelf {
 	decided := book.Decisions{Design: r.Design}
 	var standIns, known []stock.Material
 	for _, p := range book.MaterialParams() {

@@ -48,7 +48,7 @@ func auto(key string) Setting { return Setting{key, "auto"} }
 func number(key string, n int) Setting { return Setting{key, fmt.Sprint(n)} }
 
 // usual is the value that a new book starts with, in the system it is cut in.
-func usual(b book.Book, key string) Setting {
+func usual(b *matter, key string) Setting {
 	p, _ := book.Lookup(key)
 	system := b.Resolved.CutIn
 	return Setting{key, p.Text(p.Default(system), p.Style(system))}
@@ -56,15 +56,15 @@ func usual(b book.Book, key string) Setting {
 
 // atLeast is the next step of a size's own grid that is not below l, as far as
 // its range goes; atMost the next not above.
-func atLeast(b book.Book, key string, l measure.Length) Setting {
+func atLeast(b *matter, key string, l measure.Length) Setting {
 	return onGrid(b, key, l, measure.Length.RoundUp)
 }
 
-func atMost(b book.Book, key string, l measure.Length) Setting {
+func atMost(b *matter, key string, l measure.Length) Setting {
 	return onGrid(b, key, l, measure.Length.RoundDown)
 }
 
-func onGrid(b book.Book, key string, l measure.Length, round func(l, step measure.Length) measure.Length) Setting {
+func onGrid(b *matter, key string, l measure.Length, round func(l, step measure.Length) measure.Length) Setting {
 	p, _ := book.Lookup(key)
 	system, step := b.Resolved.CutIn, measure.MM(p.Step)
 	if system == measure.Imperial {

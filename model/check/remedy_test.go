@@ -1,6 +1,7 @@
 package check
 
 import (
+	"reflect"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -88,6 +89,23 @@ func TestRulesAreTotal(t *testing.T) {
 				if f.Text(style) == "" || f.Why(style) == "" || f.Wanted(style) == "" {
 					t.Fatalf("%s says nothing", f.Identity())
 				}
+			}
+		}
+	})
+}
+
+// Rules read a book that they share; none may change it.
+func TestRulesLeaveTheBookAlone(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b := booktest.Books().Draw(t, "book")
+		before := book.Compute(b.Resolved)
+		m := newMatter(&b, Tools{LongestCut: 100 * measure.Millimetre}, usualLimits())
+		for _, rule := range rules {
+			for _, f := range rule.findings(m) {
+				mend(m, f)
+			}
+			if !reflect.DeepEqual(b, before) {
+				t.Fatalf("%s changes the book", rule.ID)
 			}
 		}
 	})

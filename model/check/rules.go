@@ -9,10 +9,10 @@ import (
 // Rule is one thing that can go wrong.
 type Rule struct {
 	ID   string
-	Find func(book.Book) []Finding
+	Find func(*matter) []Finding
 	// Mend proposes remedies for one of the rule's findings, the best first.
 	// Only one that is shown to mend is offered. Nil where none can.
-	Mend func(book.Book, Finding) []Remedy
+	Mend func(*matter, Finding) []Remedy
 }
 
 // rules is every rule, in the order of making.
@@ -71,48 +71,53 @@ var rules = []Rule{
 	{"long-lever", longLever, shorterLever},
 
 	{"square-format", squareFormat, nil},
-}
 
-// rulesFor is every rule, those about a studio's tools included.
-func rulesFor(t Tools) []Rule {
-	return append(slices.Clip(rules), Rule{"tool-reach", t.toolReach, t.withinReach})
+	{"tool-reach", toolReach, withinReach},
 }
 
 // All runs every rule over a book, wherever it is made: see [AllWith].
-func All(b book.Book) []Finding { return AllWith(b, Tools{}) }
+func All(b book.Book) []Finding { return AllWith(b, Tools{}, nil) }
 
-// AllWith runs every rule over a book that is made with some tools: worst
-// first, in the order of making within a level. A remedy that is offered has
-// been tried: see [mended].
-func AllWith(b book.Book, t Tools) []Finding {
-	rules := rulesFor(t)
-	found := findings(b, rules)
-	tried := newTrial(b, rules, found)
+// AllWith runs every rule over a book that is made with some tools, by a
+// studio's own limits where it has set any: worst first, in the order of making within a level. A remedy that is offered has
+// been tried: see [trial].
+func AllWith(b book.Book, t Tools, own Limits) []Finding {
+	m := newMatter(&b, t, own.inForce())
+	found := findings(m)
+	tried := newTrial(m, found)
 	for i, f := range found {
 		found[i].Remedy = tried.offered(f)
 	}
 	return found
 }
 
-// findings runs rules, without remedies.
-func findings(b book.Book, rules []Rule) []Finding {
+// findings runs every rule, without remedies.
+func findings(b *matter) []Finding {
 	var all []Finding
 	for _, rule := range rules {
-		for _, f := range rule.Find(b) {
-			f.ID = rule.ID
-			all = append(all, f)
-		}
+		all = append(all, rule.findings(b)...)
 	}
 	slices.SortStableFunc(all, func(x, y Finding) int { return y.Level.rank() - x.Level.rank() })
 	return all
 }
 
+func (r Rule) findings(b *matter) []Finding {
+	found := r.Find(b)
+	for i := range found {
+		found[i].ID = r.ID
+	}
+	return found
+}
+
+// ruleOf is the rule that a finding comes from.
+func ruleOf(f Finding) Rule {
+	return rules[slices.IndexFunc(rules, func(r Rule) bool { return r.ID == f.ID })]
+}
+
 // mend returns the remedies that a finding's rule proposes.
-func mend(b book.Book, rules []Rule, f Finding) []Remedy {
-	for _, rule := range rules {
-		if rule.ID == f.ID && rule.Mend != nil {
-			return rule.Mend(b, f)
-		}
+func mend(b *matter, f Finding) []Remedy {
+	if rule := ruleOf(f); rule.Mend != nil {
+		return rule.Mend(b, f)
 	}
 	return nil
 }

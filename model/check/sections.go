@@ -3,24 +3,24 @@ package check
 import "grainwise/model/book"
 
 // sectionThick: 2·f·c, the leaves of one section.
-func sectionThick(b book.Book) []Finding {
+func sectionThick(b *matter) []Finding {
 	leaves := 2 * book.Length(b.Resolved.Sections.Folios) * b.Resolved.Stock.Paper.Thickness
 	return one(Finding{
-		Level: over(leaves, sectionCheck, sectionStop), Part: book.PartBlock, Key: "sections.folios",
-		Found: length(leaves), Limit: length(sectionCheck),
+		Level: over(leaves, b.limits.sectionCheck, b.limits.sectionStop), Part: book.PartBlock, Key: "sections.folios",
+		Found: length(leaves), Limit: length(b.limits.sectionCheck),
 	})
 }
 
-func thinnerSections(b book.Book, _ Finding) []Remedy {
+func thinnerSections(b *matter, _ Finding) []Remedy {
 	c := b.Resolved.Stock.Paper.Thickness
 	if c <= 0 {
 		return nil
 	}
-	return foliosAtMost(b, int(sectionCheck/(2*c)))
+	return foliosAtMost(b, int(b.limits.sectionCheck/(2*c)))
 }
 
 // sectionHeavy: practitioners' limits of folios for heavy paper.
-func sectionHeavy(b book.Book) []Finding {
+func sectionHeavy(b *matter) []Finding {
 	f, most := b.Resolved.Sections.Folios, foliosFor(float64(b.Resolved.Stock.Paper.Grammage))
 	return one(Finding{
 		Level: when(f > most, Check), Part: book.PartBlock, Key: "sections.folios",
@@ -40,12 +40,12 @@ func foliosFor(weight float64) int {
 	return book.MaxFolios
 }
 
-func lighterSections(b book.Book, f Finding) []Remedy {
+func lighterSections(b *matter, f Finding) []Remedy {
 	return foliosAtMost(b, int(f.Limit.Amount))
 }
 
 // foliosAtMost proposes fewer folios a section, none where no folio is left.
-func foliosAtMost(b book.Book, most int) []Remedy {
+func foliosAtMost(b *matter, most int) []Remedy {
 	name := "fewer-folios"
 	switch {
 	case most < 1:
@@ -57,22 +57,22 @@ func foliosAtMost(b book.Book, most int) []Remedy {
 }
 
 // creepUntrimmed: the inner folios stand out, and nothing takes them off.
-func creepUntrimmed(b book.Book) []Finding {
+func creepUntrimmed(b *matter) []Finding {
 	creep, trim := b.Block.Creep.High, b.Resolved.Page.TrimFore
 	return one(Finding{
-		Level: when(creep > creepUntrimmedMost && trim <= 0, Check), Part: book.PartFolio, Key: "trim.foreEdge",
-		Found: length(creep), Limit: length(creepUntrimmedMost),
+		Level: when(creep > b.limits.creepUntrimmedMost && trim <= 0, Check), Part: book.PartFolio, Key: "trim.foreEdge",
+		Found: length(creep), Limit: length(b.limits.creepUntrimmedMost),
 	})
 }
 
-func mendCreep(b book.Book, _ Finding) []Remedy {
+func mendCreep(b *matter, _ Finding) []Remedy {
 	trim := remedy("trim", atLeast(b, "trim.foreEdge", b.Block.Creep.High))
-	return append([]Remedy{trim}, creepAtMost(b, creepUntrimmedMost)...)
+	return append([]Remedy{trim}, creepAtMost(b, b.limits.creepUntrimmedMost)...)
 }
 
 // trimUnderCreep: the knife must reach the outer leaves, which stand back by
 // the whole creep.
-func trimUnderCreep(b book.Book) []Finding {
+func trimUnderCreep(b *matter) []Finding {
 	creep, trim := b.Block.Creep.High, b.Resolved.Page.TrimFore
 	return one(Finding{
 		Level: when(trim > 0 && trim < creep, Stop), Part: book.PartFolio, Key: "trim.foreEdge",
@@ -80,7 +80,7 @@ func trimUnderCreep(b book.Book) []Finding {
 	})
 }
 
-func mendTrim(b book.Book, _ Finding) []Remedy {
+func mendTrim(b *matter, _ Finding) []Remedy {
 	more := remedy("more-trim", atLeast(b, "trim.foreEdge", b.Block.Creep.High))
 	fewer := creepAtMost(b, b.Resolved.Page.TrimFore)
 	return append(append([]Remedy{more}, fewer...), remedy("no-trim", Setting{"trim.foreEdge", "0 mm"}))
@@ -88,7 +88,7 @@ func mendTrim(b book.Book, _ Finding) []Remedy {
 
 // creepAtMost proposes the folios whose creep, which grows by the same step
 // with each of them, stays within a limit.
-func creepAtMost(b book.Book, most book.Length) []Remedy {
+func creepAtMost(b *matter, most book.Length) []Remedy {
 	steps, creep := b.Resolved.Sections.Folios-1, b.Block.Creep.High
 	if creep <= 0 {
 		return nil

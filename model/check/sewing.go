@@ -3,82 +3,82 @@ package check
 import "grainwise/model/book"
 
 // threadThin: thread thinner than a thick leaf cuts through its fold.
-func threadThin(b book.Book) []Finding {
+func threadThin(b *matter) []Finding {
 	leaf, thread := b.Resolved.Stock.Paper.Thickness, b.Sewing.ThreadDiameter
 	return one(Finding{
-		Level: when(leaf > threadLeaf && thread < leaf, Check), Part: book.PartBlock, Key: "sewing.threadDiameter",
+		Level: when(leaf > b.limits.threadLeaf && thread < leaf, Check), Part: book.PartBlock, Key: "sewing.threadDiameter",
 		Found: length(thread), Limit: length(leaf),
 	})
 }
 
-func thickerThread(b book.Book, _ Finding) []Remedy {
+func thickerThread(b *matter, _ Finding) []Remedy {
 	return []Remedy{remedy("thicker-thread", atLeast(b, "sewing.threadDiameter", b.Resolved.Stock.Paper.Thickness))}
 }
 
-func byMachine(b book.Book) bool { return b.Resolved.Sewing.Method == book.Machine }
+func byMachine(b *matter) bool { return b.Resolved.Sewing.Method == book.Machine }
 
-func byHand(b book.Book) bool { return !byMachine(b) && len(b.Sewing.Stations) > 1 }
+func byHand(b *matter) bool { return !byMachine(b) && len(b.Sewing.Stations) > 1 }
 
 // asPamphlet: each section is sewn on its own, and nothing but its own stations
 // holds its ends.
-func asPamphlet(b book.Book) bool { return byHand(b) && b.Resolved.Sewing.Method == book.Pamphlet }
+func asPamphlet(b *matter) bool { return byHand(b) && b.Resolved.Sewing.Method == book.Pamphlet }
 
 // stitchShort: a short machine stitch perforates the fold.
-func stitchShort(b book.Book) []Finding {
+func stitchShort(b *matter) []Finding {
 	if !byMachine(b) {
 		return nil
 	}
 	stitch := b.Resolved.Sewing.Stitch
 	return one(Finding{
-		Level: under(stitch, stitchCheck, stitchStop), Part: book.PartBlock, Key: "sewing.stitch",
-		Found: length(stitch), Limit: length(stitchCheck),
+		Level: under(stitch, b.limits.stitchCheck, b.limits.stitchStop), Part: book.PartBlock, Key: "sewing.stitch",
+		Found: length(stitch), Limit: length(b.limits.stitchCheck),
 	})
 }
 
-func longerStitch(b book.Book, f Finding) []Remedy {
+func longerStitch(b *matter, f Finding) []Remedy {
 	return []Remedy{remedy("longer-stitch", usual(b, f.Key))}
 }
 
 // seamEnds: a machine seam that runs to the edge lets the ends tear.
-func seamEnds(b book.Book) []Finding {
+func seamEnds(b *matter) []Finding {
 	if !byMachine(b) {
 		return nil
 	}
 	end := min(b.Sewing.Seam.Low, b.Block.Height-b.Sewing.Seam.High)
 	return one(Finding{
-		Level: under(end, endsCheck, endsStop), Part: book.PartBlock, Key: "sewing.freeEnds",
-		Found: length(end), Limit: length(endsCheck),
+		Level: under(end, b.limits.endsCheck, b.limits.endsStop), Part: book.PartBlock, Key: "sewing.freeEnds",
+		Found: length(end), Limit: length(b.limits.endsCheck),
 	})
 }
 
-func longerEnds(b book.Book, f Finding) []Remedy {
+func longerEnds(b *matter, f Finding) []Remedy {
 	return []Remedy{remedy("longer-ends", usual(b, f.Key))}
 }
 
 // endStation is how near a station comes to head or tail.
-func endStation(b book.Book) book.Length {
+func endStation(b *matter) book.Length {
 	all := b.Sewing.Stations
 	return min(all[0], b.Block.Height-all[len(all)-1])
 }
 
 // stationEdge: thread near the edge tears out.
-func stationEdge(b book.Book) []Finding {
+func stationEdge(b *matter) []Finding {
 	if !byHand(b) {
 		return nil
 	}
 	end := endStation(b)
 	return one(Finding{
-		Level: when(end < stationLeast, Stop), Part: book.PartBlock, Key: "sewing.endStation",
-		Found: length(end), Limit: length(stationLeast),
+		Level: when(end < b.limits.stationLeast, Stop), Part: book.PartBlock, Key: "sewing.endStation",
+		Found: length(end), Limit: length(b.limits.stationLeast),
 	})
 }
 
-func moveStations(b book.Book, f Finding) []Remedy {
+func moveStations(b *matter, f Finding) []Remedy {
 	return []Remedy{remedy("move-stations", usual(b, f.Key))}
 }
 
 // stationFar: ends flap beyond the last station, folds gape between far ones.
-func stationFar(b book.Book) []Finding {
+func stationFar(b *matter) []Finding {
 	if !byHand(b) {
 		return nil
 	}
@@ -89,20 +89,20 @@ func stationFar(b book.Book) []Finding {
 			Found: length(end), Limit: length(stationMost),
 		}),
 		one(Finding{
-			Level: when(apart > stationApart, Check), Part: book.PartBlock, Key: stationsKey(b),
-			Found: length(apart), Limit: length(stationApart), saying: "apart",
+			Level: when(apart > b.limits.stationApart, Check), Part: book.PartBlock, Key: stationsKey(b),
+			Found: length(apart), Limit: length(b.limits.stationApart), saying: "apart",
 		})...)
 }
 
 // stationsKey is what the number of stations follows: tapes bring their own.
-func stationsKey(b book.Book) string {
+func stationsKey(b *matter) string {
 	if b.Resolved.Sewing.Method == book.LinkOnTapes {
 		return "sewing.tapes"
 	}
 	return "sewing.stations"
 }
 
-func widestGap(b book.Book) book.Length {
+func widestGap(b *matter) book.Length {
 	var widest book.Length
 	for i, s := range b.Sewing.Stations[1:] {
 		widest = max(widest, s-b.Sewing.Stations[i])
@@ -110,7 +110,7 @@ func widestGap(b book.Book) book.Length {
 	return widest
 }
 
-func addStations(b book.Book, f Finding) []Remedy {
+func addStations(b *matter, f Finding) []Remedy {
 	if f.Key == "sewing.endStation" {
 		return moveStations(b, f)
 	}
@@ -118,22 +118,22 @@ func addStations(b book.Book, f Finding) []Remedy {
 		return moreTapes(b)
 	}
 	all := b.Sewing.Stations
-	gaps := (all[len(all)-1] - all[0] + stationApart - 1) / stationApart
+	gaps := (all[len(all)-1] - all[0] + b.limits.stationApart - 1) / b.limits.stationApart
 	return []Remedy{remedy("add-stations", number("sewing.stations", int(gaps)+1))}
 }
 
 // moreTapes proposes so many that the thread runs nowhere too far between two.
-func moreTapes(b book.Book) []Remedy {
+func moreTapes(b *matter) []Remedy {
 	all, width := b.Sewing.Stations, b.Tapes.Width
 	span := all[len(all)-1] - all[0]
 	// (t + 1) gaps and t tapes lie between the kettles, evenly spaced: a gap next
 	// to a kettle has one tape's half only.
-	tapes := int((span + stationApart + width/2 - 1) / (stationApart + width/2))
+	tapes := int((span + b.limits.stationApart + width/2 - 1) / (b.limits.stationApart + width/2))
 	return []Remedy{remedy("more-tapes", number("sewing.tapes", min(max(tapes-1, 0), book.MaxTapes)))}
 }
 
 // stationFew: three holes hold a low book only.
-func stationFew(b book.Book) []Finding {
+func stationFew(b *matter) []Finding {
 	n := len(b.Sewing.Stations)
 	return one(Finding{
 		Level: when(asPamphlet(b) && n <= fewStations && b.Block.Height > fewStationsHigh, Check),
@@ -142,12 +142,12 @@ func stationFew(b book.Book) []Finding {
 	})
 }
 
-func fiveStations(_ book.Book, f Finding) []Remedy {
+func fiveStations(_ *matter, f Finding) []Remedy {
 	return []Remedy{remedy("five-stations", number(f.Key, goodStations))}
 }
 
 // templateFlip: a template alike at both ends gets turned over unnoticed.
-func templateFlip(b book.Book) []Finding {
+func templateFlip(b *matter) []Finding {
 	if !byHand(b) {
 		return nil
 	}
@@ -159,7 +159,7 @@ func templateFlip(b book.Book) []Finding {
 }
 
 // outOfMiddle is how far a station's mirror image lies from its fellow, at most.
-func outOfMiddle(b book.Book) book.Length {
+func outOfMiddle(b *matter) book.Length {
 	var out book.Length
 	all := b.Sewing.Stations
 	for i, s := range all {

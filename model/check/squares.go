@@ -20,7 +20,7 @@ type side struct {
 	standing book.Length // the same when the leaf has grown
 }
 
-func sides(b book.Book) []side {
+func sidesOf(b *book.Book) []side {
 	s, c := b.Squares, b.Casing
 	fore, head, tail := b.Resolved.PastPage()
 	all := []side{
@@ -44,28 +44,33 @@ func (s side) leaf() string {
 	return s.overhang
 }
 
-func (s side) blanks() map[string]any {
-	return map[string]any{"edge": words.Say("finding.edge." + s.edge)}
+// one is [one] of a finding that names the edge.
+func (s side) one(f Finding) []Finding {
+	if f.Level == "" {
+		return nil
+	}
+	f.Blanks = map[string]any{"edge": words.Say("finding.edge." + s.edge)}
+	return []Finding{f}
 }
 
 // flush reports whether the maker wants boards flush with the block all round.
 // One square of nothing beside two others is a slip; so is one that a typed
 // board brings about.
-func flush(b book.Book) bool {
+func flush(b *matter) bool {
 	r := b.Resolved
 	return r.Square == book.Square{} && !r.Board.Width.IsTyped() && !r.Board.Height.IsTyped()
 }
 
 // squareSmall: the boards must protect the leaves' edges.
-func squareSmall(b book.Book) []Finding {
+func squareSmall(b *matter) []Finding {
 	if flush(b) {
 		return nil
 	}
 	var found []Finding
-	for _, s := range sides(b) {
-		found = append(found, one(Finding{
-			Level: Worse(when(s.wide < squareLeast, Check), when(s.wide <= 0, Stop)),
-			Part:  book.PartBoard, Key: s.square, Found: length(s.wide), Limit: length(squareLeast), Blanks: s.blanks(),
+	for _, s := range b.sides {
+		found = append(found, s.one(Finding{
+			Level: Worse(when(s.wide < b.limits.squareLeast, Check), when(s.wide <= 0, Stop)),
+			Part:  book.PartBoard, Key: s.square, Found: length(s.wide), Limit: length(b.limits.squareLeast),
 		})...)
 	}
 	return found
@@ -73,20 +78,20 @@ func squareSmall(b book.Book) []Finding {
 
 // squareLarge: over a wide square the block drops and turn-ins show, unless
 // the pasted leaf is widened with it.
-func squareLarge(b book.Book) []Finding {
+func squareLarge(b *matter) []Finding {
 	var found []Finding
-	for _, s := range sides(b) {
+	for _, s := range b.sides {
 		wide := s.wide > squareMost && s.wide-s.over > squareMost
-		found = append(found, one(Finding{
+		found = append(found, s.one(Finding{
 			Level: when(wide && b.Resolved.Page.Height < squareMostUnder, Note),
-			Part:  book.PartBoard, Key: s.square, Found: length(s.wide), Limit: length(squareMost), Blanks: s.blanks(),
+			Part:  book.PartBoard, Key: s.square, Found: length(s.wide), Limit: length(squareMost),
 		})...)
 	}
 	return found
 }
 
-func usualSquare(b book.Book, f Finding) []Remedy {
-	for _, s := range sides(b) {
+func usualSquare(b *matter, f Finding) []Remedy {
+	for _, s := range b.sides {
 		if s.square == f.Key {
 			return squareBack(b, s)
 		}
@@ -95,7 +100,7 @@ func usualSquare(b book.Book, f Finding) []Remedy {
 }
 
 // squareBack gives board or square back, or both.
-func squareBack(b book.Book, s side) []Remedy {
+func squareBack(b *matter, s side) []Remedy {
 	return []Remedy{
 		remedy("board-auto", auto(s.board)),
 		remedy("usual-square", usual(b, s.square)),
@@ -104,32 +109,32 @@ func squareBack(b book.Book, s side) []Remedy {
 }
 
 // boardThin: a high board bends.
-func boardThin(b book.Book) []Finding {
-	board, least := b.Resolved.Stock.Board.Thickness, boardFor(b.Resolved.Page.Height)
+func boardThin(b *matter) []Finding {
+	board, least := b.Resolved.Stock.Board.Thickness, boardFor(b)
 	return one(Finding{
 		Level: when(board < least, Check), Part: book.PartBoard, Key: "board.thickness",
 		Found: length(board), Limit: length(least), Blanks: map[string]any{"height": b.Resolved.Page.Height},
 	})
 }
 
-func boardFor(height book.Length) book.Length {
-	switch {
+func boardFor(b *matter) book.Length {
+	switch height := b.Resolved.Page.Height; {
 	case height > boardTall:
-		return boardLeastTall
+		return b.limits.boardLeastTall
 	case height > boardHigh:
-		return boardLeast
+		return b.limits.boardLeast
 	}
 	return 0
 }
 
 // thickerBoard takes the next half millimetre, as boards are sold.
-func thickerBoard(b book.Book, f Finding) []Remedy {
-	least := boardFor(b.Resolved.Page.Height)
+func thickerBoard(b *matter, f Finding) []Remedy {
+	least := boardFor(b)
 	return []Remedy{remedy("thicker-board", atLeast(b, f.Key, least.RoundUp(boardsSold)))}
 }
 
 // squareFormat: a square page lets turned parts go unnoticed.
-func squareFormat(b book.Book) []Finding {
+func squareFormat(b *matter) []Finding {
 	w, h := b.Resolved.Page.Width.MM(), b.Resolved.Page.Height.MM()
 	longer := max(w, h)
 	if longer <= 0 {

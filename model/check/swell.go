@@ -4,14 +4,14 @@ import "grainwise/model/book"
 
 // swellHigh: thread and pleats make the block a wedge. About 1.2 to 1.33 is
 // aimed at.
-func swellHigh(b book.Book) []Finding {
+func swellHigh(b *matter) []Finding {
 	return one(Finding{
-		Level: over(b.Block.Swell, swellCheck, swellStop), Part: book.PartBlock, Key: "sewing.threadDiameter",
+		Level: over(b.Block.Swell, swellCheck, b.limits.swellStop), Part: book.PartBlock, Key: "sewing.threadDiameter",
 		Found: ratio(b.Block.Swell), Limit: ratio(swellCheck),
 	})
 }
 
-func lessSwell(b book.Book, _ Finding) []Remedy {
+func lessSwell(b *matter, _ Finding) []Remedy {
 	proposed := finerThread(b)
 	n, f := b.Resolved.Sections.Count, b.Resolved.Sections.Folios
 	for more := f + 1; more <= min(f+4, book.MaxFolios); more++ {
@@ -24,7 +24,7 @@ func lessSwell(b book.Book, _ Finding) []Remedy {
 }
 
 // finerThread leaves to the thread what the pleats leave of the swell.
-func finerThread(b book.Book) []Remedy {
+func finerThread(b *matter) []Remedy {
 	threads := float64(b.Resolved.Sections.Count) * b.Resolved.Sewing.Crush
 	if threads <= 0 {
 		return nil
@@ -37,19 +37,19 @@ func finerThread(b book.Book) []Remedy {
 
 // blockHungry: what the owner adds goes to the fore edge; the spine has only
 // the room that thread and pleats made.
-func blockHungry(b book.Book) []Finding {
-	added, room := b.Block.FilledForeEdge-b.Block.ForeEdgeThickness, spineRoom(b).Times(hungryShare)
+func blockHungry(b *matter) []Finding {
+	added, room := b.Block.FilledForeEdge-b.Block.ForeEdgeThickness, spineRoom(b).Times(b.limits.hungryShare)
 	return one(Finding{
 		Level: when(added > room, Check), Part: book.PartBlock, Key: "owner.addedPerLeaf",
 		Found: length(added), Limit: length(room),
 	})
 }
 
-func spineRoom(b book.Book) book.Length {
-	return max(b.Block.SpineThickness-b.Block.ForeEdgeThickness, hungryRoom)
+func spineRoom(b *matter) book.Length {
+	return max(b.Block.SpineThickness-b.Block.ForeEdgeThickness, b.limits.hungryRoom)
 }
 
-func moreRoom(b book.Book, f Finding) []Remedy {
+func moreRoom(b *matter, f Finding) []Remedy {
 	n := b.Resolved.Sections.Count
 	added := b.Block.FilledForeEdge - b.Block.ForeEdgeThickness
 	var proposed []Remedy
@@ -58,12 +58,12 @@ func moreRoom(b book.Book, f Finding) []Remedy {
 		proposed = append(proposed, remedy("pleats", usual(b, "liner.pleatDepth")))
 	}
 	if pleated && n > 1 && b.Resolved.Liner.PleatDepth > 0 {
-		lacking := added.Times(1/hungryShare) - (b.Block.SpineThickness - b.Block.ForeEdgeThickness)
+		lacking := added.Times(1/b.limits.hungryShare) - (b.Block.SpineThickness - b.Block.ForeEdgeThickness)
 		thicker := b.Resolved.Stock.Liner.Thickness + lacking/book.Length(2*(n-1))
 		proposed = append(proposed, remedy("thicker-liner", atLeast(b, "liner.thickness", thicker)))
 	}
 	if each := 2 * book.Length(n) * b.Resolved.Page.OwnerAdds; each > 0 {
-		proposed = append(proposed, foliosAtMost(b, int(spineRoom(b).Times(hungryShare)/each))...)
+		proposed = append(proposed, foliosAtMost(b, int(spineRoom(b).Times(b.limits.hungryShare)/each))...)
 	}
 	return proposed
 }

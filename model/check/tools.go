@@ -90,7 +90,8 @@ func scissored(id book.PartID) bool {
 
 // toolReach: what the studio's tools cannot take is better known before the
 // bench.
-func (t Tools) toolReach(b book.Book) []Finding {
+func toolReach(b *matter) []Finding {
+	t := b.tools
 	var found []Finding
 	spoken := map[string]bool{}
 	for _, p := range b.Parts {
@@ -125,8 +126,11 @@ func (t Tools) reachKey(p book.Part) string {
 func (t Tools) pieceReach(p book.Part) Finding {
 	tall, wide := t.cutOver(p.Height, p.Width)
 	onMat := t.Mat.lacks(p.Height, p.Width)
+	if max(tall, wide, onMat) <= 0 {
+		return Finding{}
+	}
 	f := Finding{
-		Level: when(max(tall, wide, onMat) > 0, Check), Found: length(max(p.Height, p.Width)), Limit: length(t.LongestCut),
+		Level: Check, Found: length(max(p.Height, p.Width)), Limit: length(t.LongestCut),
 		Blanks: map[string]any{"piece": words.Say("part." + p.Word), "height": p.Height, "width": p.Width},
 	}
 	switch {
@@ -140,7 +144,7 @@ func (t Tools) pieceReach(p book.Part) Finding {
 }
 
 // pressReach is of the closed book in the press.
-func (t Tools) pressReach(b book.Book) Finding {
+func (t Tools) pressReach(b *matter) Finding {
 	height, width := b.Closed.Height, b.Closed.Width
 	f := Finding{
 		Level: when(t.Press.lacks(height, width) > 0, Check), Part: book.PartBoard, Key: "board.height",
@@ -151,7 +155,7 @@ func (t Tools) pressReach(b book.Book) Finding {
 }
 
 // throatReach is of the leaf that lies to the right of the needle.
-func (t Tools) throatReach(b book.Book) Finding {
+func (t Tools) throatReach(b *matter) Finding {
 	leaf := leafUnderNeedle(b)
 	return Finding{
 		Level: when(byMachine(b) && t.Throat > 0 && leaf > t.Throat, Check), Part: book.PartBlock, Key: "sewing.method",
@@ -159,7 +163,7 @@ func (t Tools) throatReach(b book.Book) Finding {
 	}
 }
 
-func leafUnderNeedle(b book.Book) book.Length {
+func leafUnderNeedle(b *matter) book.Length {
 	return b.Resolved.Page.Width + b.Resolved.Page.TrimFore
 }
 
@@ -173,7 +177,8 @@ func onPlate(p Plate, height, width book.Length) (found, limit Quantity) {
 }
 
 // withinReach proposes a smaller page, and for the machine sewing by hand.
-func (t Tools) withinReach(b book.Book, f Finding) []Remedy {
+func withinReach(b *matter, f Finding) []Remedy {
+	t := b.tools
 	switch f.Key {
 	case "sewing.method":
 		return []Remedy{
@@ -196,7 +201,7 @@ func (t Tools) withinReach(b book.Book, f Finding) []Remedy {
 
 // smallerPage takes so much off the page, and a step more, for what is cut from
 // it may be rounded up.
-func smallerPage(b book.Book, tall, wide book.Length) []Remedy {
+func smallerPage(b *matter, tall, wide book.Length) []Remedy {
 	var proposed []Remedy
 	for _, more := range []book.Length{0, roundedUp} {
 		var set []Setting

@@ -51,7 +51,7 @@ var reaches = []reach{
 
 func TestToolReachAtItsLimit(t *testing.T) {
 	for _, r := range reaches {
-		found := AllWith(reckon(with(t, measure.Metric, r.set...)), r.tools)
+		found := AllWith(reckon(with(t, measure.Metric, r.set...)), r.tools, nil)
 		said := ""
 		for _, f := range found {
 			if f.ID != "tool-reach" {
@@ -96,7 +96,7 @@ func TestToolReachIsTrueAndMends(t *testing.T) {
 			*tool.At(&tools) = size(t, tool.Key)
 		}
 		seen := map[string]bool{}
-		for _, f := range AllWith(reckon(d), tools) {
+		for _, f := range AllWith(reckon(d), tools, nil) {
 			if f.ID != "tool-reach" {
 				continue
 			}
@@ -111,7 +111,7 @@ func TestToolReachIsTrueAndMends(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if left := levelOf(AllWith(reckon(mended), tools), f); left != "" {
+			if left := levelOf(AllWith(reckon(mended), tools, nil), f); left != "" {
 				t.Fatalf("%s: %v leaves a %s", f.Identity(), f.Remedy, left)
 			}
 		}
@@ -128,7 +128,7 @@ func TestToolReachRemedies(t *testing.T) {
 		{Tools{Throat: mm(149)}, "sewing.method", Remedy{"remedy.sew-by-hand", []Setting{{"sewing.method", "pamphlet"}}}},
 		{Tools{Press: Plate{mm(150), mm(400)}}, "board.height", Remedy{"remedy.smaller-page", []Setting{{"page.width", "145 mm"}}}},
 	} {
-		for _, f := range AllWith(reckon(book.Defaults(measure.Metric)), c.tools) {
+		for _, f := range AllWith(reckon(book.Defaults(measure.Metric)), c.tools, nil) {
 			if f.ID != "tool-reach" || f.Key != c.key {
 				continue
 			}

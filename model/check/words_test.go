@@ -35,7 +35,7 @@ func english(t *testing.T) map[string]string {
 var styles = []measure.Style{{Decimals: 1}, {System: measure.Imperial, Denominator: 32}, {System: measure.Imperial, Decimals: 3}}
 
 func TestEveryFindingHasItsTexts(t *testing.T) {
-	for _, rule := range rulesFor(Tools{}) {
+	for _, rule := range rules {
 		for _, what := range []string{"text", "why", "wanted"} {
 			if _, has := words.Lookup("finding." + rule.ID + "." + what); !has {
 				t.Errorf("%s has no %s", rule.ID, what)
@@ -44,7 +44,7 @@ func TestEveryFindingHasItsTexts(t *testing.T) {
 	}
 	for key := range english(t) {
 		id, _, _ := strings.Cut(strings.TrimPrefix(key, "finding."), ".")
-		known := slices.ContainsFunc(rulesFor(Tools{}), func(r Rule) bool { return r.ID == id })
+		known := slices.ContainsFunc(rules, func(r Rule) bool { return r.ID == id })
 		if strings.HasPrefix(key, "finding.") && id != "piece" && id != "edge" && id != "scale-off" && !known {
 			t.Errorf("%s speaks of no rule", key)
 		}
@@ -87,21 +87,20 @@ func TestTextsReadWell(t *testing.T) {
 // is proposed.
 func TestRemediesAreNamed(t *testing.T) {
 	proposed := map[string]bool{}
-	for _, s := range steps {
-		b := reckon(with(t, measure.Metric, s.set...))
-		for _, f := range findings(b, rules) {
-			for _, r := range mend(b, rules, f) {
+	propose := func(set []string, tools Tools) {
+		b := reckon(with(t, measure.Metric, set...))
+		m := newMatter(&b, tools, usualLimits())
+		for _, f := range findings(m) {
+			for _, r := range mend(m, f) {
 				proposed[r.Name] = true
 			}
 		}
 	}
+	for _, s := range steps {
+		propose(s.set, Tools{})
+	}
 	for _, s := range reaches {
-		b, rules := reckon(with(t, measure.Metric, s.set...)), rulesFor(s.tools)
-		for _, f := range findings(b, rules) {
-			for _, r := range mend(b, rules, f) {
-				proposed[r.Name] = true
-			}
-		}
+		propose(s.set, s.tools)
 	}
 	texts := english(t)
 	for name := range proposed {
@@ -149,7 +148,7 @@ func TestWantedTellsThemApart(t *testing.T) {
 	if got, want := swell.Wanted(measure.Style{Decimals: 1}), "found 1.362, wanted 1.36 at most"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
-	f := Finding{ID: "square-small", Found: length(measure.MM(1.98)), Limit: length(squareLeast), Blanks: map[string]any{"edge": "head"}}
+	f := Finding{ID: "square-small", Found: length(measure.MM(1.98)), Limit: length(usualLimits().squareLeast), Blanks: map[string]any{"edge": "head"}}
 	for _, c := range []struct {
 		style measure.Style
 		want  string

@@ -57,7 +57,7 @@ func (p Project) Book() book.Book {
 // Findings is what would go wrong with the project's book in a studio, with the
 // maker's answers to it.
 func (p Project) Findings(b book.Book, in Studio) []check.Finding {
-	return check.Answered(check.AllWith(b, in.Tools), p.Accepted)
+	return check.Answered(check.AllWith(b, in.Tools, in.Limits), p.Accepted)
 }
 
 // Clone returns a copy that shares nothing with p.

@@ -19,6 +19,7 @@ import (
 // Where it is the zero Studio, nothing was entered.
 type Studio struct {
 	Tools    check.Tools
+	Limits   check.Limits // of the checks, where they are not the usual ones
 	Printing Printing
 	Offcuts  []sheets.Offcut // in stock, used before new sheets
 }
@@ -81,7 +82,8 @@ func OpenStudio(path string) (Studio, error) {
 	return studio, nil
 }
 
-// encode writes what was entered, sizes in millimetres, one a line.
+// encode writes what was entered, sizes in millimetres, and the limits that were
+// set, one a line.
 func (s Studio) encode() []byte {
 	var lines []string
 	for _, tool := range check.ToolTable() {
@@ -92,6 +94,9 @@ func (s Studio) encode() []byte {
 	var b bytes.Buffer
 	fmt.Fprintf(&b, "{\n  \"format\": %s,\n  \"version\": %d,\n", jsonText(studioFormat), studioVersion)
 	fmt.Fprintf(&b, "  \"tools\": %s", block("{}", lines))
+	if own := s.limitLines(); len(own) > 0 {
+		fmt.Fprintf(&b, ",\n  \"limits\": %s", block("{}", own))
+	}
 	if chosen := s.Printing.lines(); len(chosen) > 0 {
 		fmt.Fprintf(&b, ",\n  \"printing\": %s", block("{}", chosen))
 	}
@@ -109,7 +114,7 @@ func decodeStudio(data []byte, file string) (Studio, *Problem) {
 		problem = s.identify(entries, studioFormat, studioVersion)
 	}
 	if problem == nil {
-		problem = s.known(entries, "format", "version", "tools", "printing", "offcuts")
+		problem = s.known(entries, "format", "version", "tools", "limits", "printing", "offcuts")
 	}
 	if problem != nil {
 		return Studio{}, problem
@@ -117,6 +122,11 @@ func decodeStudio(data []byte, file string) (Studio, *Problem) {
 	studio := Studio{}
 	if tools, there := entries.find("tools"); there {
 		if studio, problem = s.tools(tools); problem != nil {
+			return Studio{}, problem
+		}
+	}
+	if own, there := entries.find("limits"); there {
+		if studio.Limits, problem = s.limits(own); problem != nil {
 			return Studio{}, problem
 		}
 	}

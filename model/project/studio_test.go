@@ -19,7 +19,7 @@ func someTools() Studio {
 		LongestCut: measure.MM(430), Throat: measure.Inches(6.5),
 		Press: check.Plate{Width: measure.MM(300), Height: measure.MM(400)},
 		Mat:   check.Plate{Width: measure.MM(450), Height: measure.MM(600)},
-	}, Printing: somePrinting()}.Keep(strip())
+	}, Printing: somePrinting()}.Keep(strip()).WithLimit("squareLeast", 3.5, true).WithLimit("sheetUsed", 70, true)
 }
 
 func somePrinting() Printing {
@@ -68,6 +68,12 @@ func TestAnyStudioComesBack(t *testing.T) {
 			DPI: rapid.IntRange(LeastDPI, MostDPI).Draw(t, "dpi"), Students: rapid.IntRange(0, MostStudents).Draw(t, "students"),
 			Bars: check.Printer{Plain: check.Bars{Across: bar("across"), Down: bar("down")}, Again: check.Bars{Down: bar("again")}},
 		}
+		for _, limit := range check.LimitTable() {
+			v := rapid.Float64Range(limit.Least, limit.Most).Draw(t, limit.Key)
+			if s = s.WithLimit(limit.Key, v, rapid.Bool().Draw(t, limit.Key+"?")); !limit.Allows(limit.Of(s.Limits)) {
+				t.Fatalf("%s is %v", limit.Key, limit.Of(s.Limits))
+			}
+		}
 		for range rapid.IntRange(0, 4).Draw(t, "offcuts") {
 			size := func(what string) measure.Length {
 				return measure.Length(rapid.Int64Range(int64(measure.Millimetre), int64(mostTool)).Draw(t, what))
@@ -94,6 +100,11 @@ func TestADamagedStudioIsSetAside(t *testing.T) {
 		{`430`, `-430`, "longestCut: expected 10 to 5000 mm"},
 		{`430`, `9e3`, "longestCut: 9e3: expected 10 to 5000 mm"},
 		{`"longestCut"`, `"longestcut"`, "did you mean longestCut?"},
+		{`"squareLeast": 3.5`, `"squareLeast": "3.5"`, `squareLeast: "3.5": expected 0 to 20 mm`},
+		{`"squareLeast": 3.5`, `"squareLeast": null`, `squareLeast: null: expected 0 to 20 mm`},
+		{`"sheetUsed": 70`, `"sheetUsed": 101`, `sheetUsed: 101: expected 0 to 100 %`},
+		{`"sheetUsed"`, `"sheetused"`, "did you mean sheetUsed?"},
+		{`"limits": {`, `"limits": [`, "studio.json"},
 		{`"matHeight": 600,`, ``, "matHeight: expected both sides"},
 		{`"tools": {`, `"tools": [`, "studio.json"},
 		{`"letter"`, `"foolscap"`, `page: "foolscap": expected one of: a4, letter`},

@@ -3,6 +3,7 @@ package project
 import (
 	"encoding/json"
 	"fmt"
+	"maps"
 	"slices"
 
 	"grainwise/assets/words"
@@ -20,7 +21,7 @@ const (
 
 // Equal says whether two studios are the same.
 func (s Studio) Equal(o Studio) bool {
-	return s.Tools == o.Tools && s.Printing == o.Printing && slices.Equal(s.Offcuts, o.Offcuts)
+	return s.Tools == o.Tools && maps.Equal(s.Limits, o.Limits) && s.Printing == o.Printing && slices.Equal(s.Offcuts, o.Offcuts)
 }
 
 // Keep adds an offcut to those in stock, under a number of its own.

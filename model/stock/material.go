@@ -109,8 +109,8 @@ type Shelf struct {
 
 // Find returns a copy of the material of a kind and name.
 func (s Shelf) Find(kind Kind, name string) (Material, bool) {
-	for _, m := range s.Materials {
-		if m.Kind == kind && m.Name == name {
+	for i := range s.Materials {
+		if m := &s.Materials[i]; m.Kind == kind && m.Name == name {
 			return m.Clone(), true
 		}
 	}

@@ -3,6 +3,7 @@ package controls
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
 	"grainwise/ui/look"
@@ -26,6 +27,8 @@ type Figure struct {
 	name         *canvas.Text
 	value, other *canvas.Text
 	by           *canvas.Text
+	tips         *Tips
+	tip          string // shown under the pointer; empty: none
 }
 
 // NewFigure makes an empty cell; ruled draws the line at its left.
@@ -43,6 +46,26 @@ func (f *Figure) Set(name, value, other, change string) {
 	if f.texts != texts || f.change != change {
 		f.texts, f.change = texts, change
 		f.Refresh()
+	}
+}
+
+// SetTip shows a text while the pointer rests on the cell; an empty one none.
+func (f *Figure) SetTip(tips *Tips, text string) { f.tips, f.tip = tips, text }
+
+// MouseIn implements desktop.Hoverable.
+func (f *Figure) MouseIn(*desktop.MouseEvent) {
+	if f.tips != nil && f.tip != "" {
+		f.tips.Over(f, f.tip)
+	}
+}
+
+// MouseMoved implements desktop.Hoverable.
+func (f *Figure) MouseMoved(*desktop.MouseEvent) {}
+
+// MouseOut implements desktop.Hoverable.
+func (f *Figure) MouseOut() {
+	if f.tips != nil {
+		f.tips.Out(f)
 	}
 }
 

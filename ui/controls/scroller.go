@@ -35,6 +35,9 @@ func (s *Scroller) make(content fyne.CanvasObject, self interface {
 	s.ExtendBaseWidget(self)
 }
 
+// Scroll is what moves the content.
+func (s *Scroller) Scroll() *container.Scroll { return s.scroll }
+
 // Tapped implements fyne.Tappable.
 func (s *Scroller) Tapped(*fyne.PointEvent) { focus(s.self, s.self.(fyne.CanvasObject)) }
 

@@ -2,7 +2,9 @@ package preview
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
+	"strings"
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
@@ -10,8 +12,9 @@ import (
 )
 
 // Cell is one key figure of the title block: its name, the figure in the unit
-// shown, and under it the same in the other unit, or what belongs to it.
-type Cell struct{ Name, Value, Under string }
+// shown, and under it the same in the other unit, or what belongs to it. The tip
+// says why there is no figure; empty where there is one.
+type Cell struct{ Name, Value, Under, Tip string }
 
 // cellCount is how many key figures there are.
 const cellCount = 8
@@ -22,7 +25,7 @@ func Figures(b book.Book, shown measure.System) []Cell {
 	cut := b.ToCut
 	return []Cell{
 		sizes("page", b.Resolved.Page.Width, b.Resolved.Page.Height, shown),
-		{words.Say("figure.leaves"), strconv.Itoa(b.Block.Leaves), words.Say("figure.pages", words.With{"pages": b.Block.Pages})},
+		{Name: words.Say("figure.leaves"), Value: strconv.Itoa(b.Block.Leaves), Under: words.Say("figure.pages", words.With{"pages": b.Block.Pages})},
 		thickness(b, shown),
 		sizes("board", cut.BoardWidth, cut.BoardHeight, shown),
 		sizes(coveringWord(b), cut.CoveringWidth, cut.CoveringHeight, shown),
@@ -106,6 +109,19 @@ func materials(b book.Book) Cell {
 		m := b.Use.Cost
 		c.Value = m.String()[:len(m.String())-len(m.Currency)-1]
 		c.Under = words.Say("figure.a-book", words.With{"currency": m.Currency})
+		return c
 	}
+	c.Tip = whyUnpriced(b)
 	return c
+}
+
+// whyUnpriced says what keeps the materials from being added up.
+func whyUnpriced(b book.Book) string {
+	if names := b.Unpriced(); len(names) > 0 {
+		return words.Say("figure.no-price.names", words.With{"names": strings.Join(names, ", ")})
+	}
+	if slices.ContainsFunc(b.Parts, func(p book.Part) bool { return !b.Fits(p) }) {
+		return words.Say("figure.no-price.size")
+	}
+	return words.Say("figure.no-price.currency")
 }

@@ -30,3 +30,34 @@ func TestFiguresOfTheDemo(t *testing.T) {
 		t.Errorf("the other unit of a page: %q", inches[0].Under)
 	}
 }
+
+// The figure that is missing says why: which materials have no price, once each.
+func TestTheMissingSumSaysWhy(t *testing.T) {
+	shelf := stock.Default()
+	tip := func() string {
+		cells := Figures(book.Compute(book.Resolve(book.Defaults(measure.Metric), shelf)), measure.Metric)
+		return cells[len(cells)-1].Tip
+	}
+	for i := range shelf.Materials {
+		shelf.Materials[i].Price = stock.Price{Amount: measure.Money{Minor: 100, Currency: "EUR"}}
+	}
+	if tip() != "" {
+		t.Errorf("there is a sum, and it says %q", tip())
+	}
+	other := func(name string, p stock.Price) {
+		for i := range shelf.Materials {
+			if shelf.Materials[i].Name == name {
+				shelf.Materials[i].Price = p
+			}
+		}
+	}
+	other("Kelp", stock.Price{Amount: measure.Money{Minor: 100, Currency: "USD"}})
+	if want := "No sum, for the prices are in different currencies, or too great."; tip() != want {
+		t.Errorf("it says %q", tip())
+	}
+	other("Kelp", stock.Price{})
+	other("Saltgrass 120", stock.Price{})
+	if want := "No sum, for these have no price: Saltgrass 120, Kelp."; tip() != want {
+		t.Errorf("it says %q", tip())
+	}
+}

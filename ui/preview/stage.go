@@ -6,6 +6,7 @@ import (
 
 	"grainwise/model/book"
 	"grainwise/render/view"
+	"grainwise/ui/controls"
 )
 
 // Stage is the drawing with its title block under it.
@@ -21,6 +22,9 @@ func NewStage() *Stage {
 	s.Object = container.New(overTitle{}, s.Pane, s.title.object)
 	return s
 }
+
+// SetTips says where tips of the figures are shown.
+func (s *Stage) SetTips(tips *controls.Tips) { s.title.tips = tips }
 
 // Cover lays something else over the drawing, hidden until it is shown.
 func (s *Stage) Cover(o fyne.CanvasObject) {

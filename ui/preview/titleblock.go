@@ -20,6 +20,7 @@ const short = 560
 type titleBlock struct {
 	object fyne.CanvasObject
 	cells  []*controls.Figure
+	tips   *controls.Tips // nil: none are shown
 }
 
 // newTitleBlock returns a title block of eight empty cells.
@@ -47,6 +48,7 @@ func (t *titleBlock) set(figures []Cell, changes []string) {
 			change = changes[i]
 		}
 		t.cells[i].Set(c.Name, c.Value, c.Under, change)
+		t.cells[i].SetTip(t.tips, c.Tip)
 	}
 }
 

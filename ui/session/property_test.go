@@ -26,7 +26,7 @@ func TestAnythingCanBeUndone(t *testing.T) {
 		for range rapid.IntRange(1, 12).Draw(t, "acts") {
 			now = now.Add(time.Duration(rapid.IntRange(0, 3000).Draw(t, "ms")) * time.Millisecond)
 			act(t, s)
-			all := check.AllWith(s.Book(), s.Studio().Tools)
+			all := check.AllWith(s.Book(), s.Studio().Tools, s.Studio().Limits)
 			if len(s.Findings())+len(s.Left()) != len(all) {
 				t.Fatalf("%d speak, %d are left, of %d", len(s.Findings()), len(s.Left()), len(all))
 			}

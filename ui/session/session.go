@@ -113,11 +113,20 @@ func (s *Session) SetSystem(system measure.System) {
 func (s *Session) Path() string { return s.path }
 
 // Unsaved says whether there is something to lose.
-func (s *Session) Unsaved() bool { return s.loose || !s.project.Equal(s.saved) }
+func (s *Session) Unsaved() bool { return !s.Filed(s.project) }
 
-// Saved says that what stands now has been written to a file.
-func (s *Session) Saved(path string) {
-	s.path, s.saved, s.loose = path, s.project.Clone(), false
+// Filed says whether a project, much like the one that stands here, is as its
+// file holds it.
+func (s *Session) Filed(p project.Project) bool { return !s.loose && p.Equal(s.saved) }
+
+// Begun counts the projects that have stood here: another number is another
+// project.
+func (s *Session) Begun() int { return s.begun }
+
+// Saved says that a project, as it stands or has stood here, has been written to
+// a file.
+func (s *Session) Saved(p project.Project, path string) {
+	s.path, s.saved, s.loose = path, p.Clone(), false
 	s.tell()
 }
 

@@ -140,7 +140,7 @@ func TestSavedIsWhatTheFileHolds(t *testing.T) {
 	if !s.Unsaved() {
 		t.Error("a change is not saved")
 	}
-	s.Saved("x.grainwise")
+	s.Saved(s.Project(), "x.grainwise")
 	*now = now.Add(time.Hour)
 	set(t, s, "page.width", mm(170))
 	if !s.Undo() || s.Unsaved() || s.Path() != "x.grainwise" {

@@ -24,7 +24,7 @@ func leave(t *testing.T, s *Session, reason string) check.Finding {
 func TestLeavingAFindingIsAStep(t *testing.T) {
 	s, _ := begin()
 	set(t, s, "joint.width", mm(4.5))
-	s.Saved("x.grainwise")
+	s.Saved(s.Project(), "x.grainwise")
 	all := len(s.Findings())
 	f := leave(t, s, "A trial.")
 	if f.Level != check.Stop || len(s.Findings()) != all-1 || len(s.Left()) != 1 || s.Left()[0].Accepted != "A trial." {
