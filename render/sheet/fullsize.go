@@ -117,7 +117,7 @@ func (in Input) bars(l leaf, across, down float64) {
 	}
 	x := barsLeft + bar4in*across + barLabel
 	for i, line := range small().wrapped(words.Say("sheet.trueSize"), l.format.Width-edge-x) {
-		l.write(at{X: x, Y: y + 0.5 + float64(i)*small().leading}, line, small(), scene.Start)
+		l.write(at{X: x, Y: y + 2.5 + float64(i)*small().leading}, line, small(), scene.Start)
 	}
 }
 

@@ -215,7 +215,7 @@ func (d caseDrawing) coveringGrain() {
 		d.On(scene.Draw).GrainArrow(d.px(d.on(p.inner()+6, y)), d.px(d.on(p.inner()+p.board*0.3, y)), draft.Ink)
 	}
 	if spine, _ := d.in.Book.Part(book.PartSpine); spine.Grain == book.AlongHeight && p.spine >= 10.5 {
-		d.grainUp(-p.spine/4, 0.75)
+		d.grainUp(-p.spine/4, -0.85)
 	}
 }
 

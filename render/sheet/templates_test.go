@@ -281,6 +281,9 @@ func TestTemplatesAreTrue(t *testing.T) {
 			foldsAreTrue(t, in, d.Whole)
 		}
 		caseIsTrue(t, b, all["case-placement"].Whole)
+		marksAreTrue(t, b, all["case-placement"].Whole)
+		cornerIsTrue(t, b, all["corner-jig"].Whole)
+		gaugeIsTrue(t, b, all["spacer-gauge"].Whole)
 	})
 }
 
@@ -352,5 +355,113 @@ func caseIsTrue(t *rapid.T, b book.Book, s *scene.Scene) {
 	if b.Resolved.Covering.Kind == book.QuarterCovering && across < b.ToCut.SideWidth {
 		is("left side", cut[1], b.ToCut.SideWidth, b.ToCut.SideHeight)
 		is("right side", cut[2], b.ToCut.SideWidth, b.ToCut.SideHeight)
+	}
+}
+
+// upright are the x of the lines of a page that run straight up it, of a pen.
+func upright(s *scene.Scene, width float64, dashed bool) []float64 {
+	var all []float64
+	for _, item := range s.Items {
+		it, is := item.(scene.Stroke)
+		if !is || it.Line.Width != width || (len(it.Line.Dash) > 0) != dashed {
+			continue
+		}
+		for i := range it.Paths[0][1:] {
+			if a, b := it.Paths[0][i], it.Paths[0][i+1]; near(a.X, b.X) {
+				all = append(all, a.X)
+			}
+		}
+	}
+	return all
+}
+
+// marksAreTrue finds the pasted leaves' fore edges, of both placements, as far from
+// the middle of the case as the book has them.
+func marksAreTrue(t *rapid.T, b book.Book, s *scene.Scene) {
+	t.Helper()
+	middle := around(cutLines(s)[0])
+	x := (middle.X0 + middle.X1) / 2
+	c := b.ToCut
+	closed := c.SpineWidth.MM()/2 + (c.JointWidth + c.BoardWidth - b.Casing.ForeEdge).MM()
+	for _, m := range []struct {
+		what   string
+		lines  []float64
+		middle float64
+	}{
+		{"placed closed", upright(s, 0.35, false), closed},
+		{"placed open", upright(s, markWidth, true), closed - b.Casing.ShiftIfOpen.MM()},
+	} {
+		for _, side := range []float64{-1, 1} {
+			found := false
+			for _, at := range m.lines {
+				found = found || math.Abs(at-(x+side*m.middle)) < 1e-3 // the outline's middle: covering sizes are whole
+			}
+			if !found {
+				t.Fatalf("%s: no line %g from the middle %g: %v", m.what, side*m.middle, x, m.lines)
+			}
+		}
+	}
+}
+
+// cornerIsTrue measures the distance of the jig's slanted edge from its inner
+// corner, where the board's corner goes.
+func cornerIsTrue(t *rapid.T, b book.Book, s *scene.Scene) {
+	t.Helper()
+	for _, l := range cutLines(s) {
+		corner, edges := at{}, 0
+		for i, p := range l { // the only corner that turns the other way
+			before, after := l[(i+len(l)-1)%len(l)], l[(i+1)%len(l)]
+			turn := (p.X-before.X)*(after.Y-p.Y) - (p.Y-before.Y)*(after.X-p.X)
+			if outlineTurns(l)*turn < -1e-9 {
+				corner = p
+			}
+		}
+		for i, p := range l {
+			q := l[(i+1)%len(l)]
+			if near(p.X, q.X) || near(p.Y, q.Y) {
+				continue
+			}
+			edges++
+			far := math.Abs((q.X-p.X)*(corner.Y-p.Y)-(q.Y-p.Y)*(corner.X-p.X)) / math.Hypot(q.X-p.X, q.Y-p.Y)
+			if !near(far, b.ToCut.CornerCut.MM()) {
+				t.Fatalf("the cut lies %g from the corner, want %v", far, b.ToCut.CornerCut)
+			}
+			if got := math.Atan2(math.Abs(q.Y-p.Y), math.Abs(q.X-p.X)) * 180 / math.Pi; !near(got, b.Resolved.Covering.CornerAngle) {
+				t.Fatalf("the cut at %g° to the board's width, want %g°", got, b.Resolved.Covering.CornerAngle)
+			}
+		}
+		if edges > 1 {
+			t.Fatalf("%d slanted edges", edges)
+		}
+	}
+}
+
+// outlineTurns is the sign of an outline's area.
+func outlineTurns(l scene.Path) float64 {
+	sum := 0.0
+	for i, p := range l {
+		q := l[(i+1)%len(l)]
+		sum += p.X*q.Y - q.X*p.Y
+	}
+	return math.Copysign(1, sum)
+}
+
+// gaugeIsTrue compares the spacer with the joint, its notch with the board, and the
+// gauge's tongues with the squares.
+func gaugeIsTrue(t *rapid.T, b book.Book, s *scene.Scene) {
+	t.Helper()
+	cut := cutLines(s)
+	if got, want := heightOf(cut[0]), b.ToCut.JointWidth.MM(); !near(got, want) {
+		t.Fatalf("spacer %g wide, want %g", got, want)
+	}
+	if got, want := cut[0][3].X-cut[0][6].X, b.Resolved.Stock.Board.Thickness.MM(); !near(got, want) {
+		t.Fatalf("notch %g wide, want %g", got, want)
+	}
+	bottom := around(cut[1]).Y1
+	squares := []measure.Length{b.Squares.ForeEdge, b.Squares.Tail, b.Squares.Head} // as the outline goes round
+	for i, want := range squares {
+		if got := bottom - cut[1][4+4*i].Y - gaugeBar; !near(got, max(want.MM(), 0)) {
+			t.Fatalf("tongue %d is %g long, want %v", i, got, want)
+		}
 	}
 }
