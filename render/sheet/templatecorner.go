@@ -15,7 +15,6 @@ const (
 	jigPast  = 16.0 // of a leg past the cut's end
 	jigWide  = 20.0 // of the legs at most: no wider than the turn-in
 	jigAir   = 12.0
-	jigName  = 7.0 // for the name over it
 	jigFacts = 80.0
 )
 
@@ -53,14 +52,18 @@ func cornerJig(in Input) Document {
 		kinds = []string{"template.jig.one", "template.jig.other"}
 	}
 	facts := in.cornerFacts()
-	each := j.size() + jigAir + jigName
+	name := 0.0 // room for it over its jig
+	for _, kind := range kinds {
+		name = max(name, 1.4+float64(len(bold().wrapped(words.Say(kind), j.size())))*bold().leading)
+	}
+	each := j.size() + jigAir + name
 	high := max(each*float64(len(kinds))-jigAir, factsHeight(facts, jigFacts))
 	s := newStencil(j.size()+factsGap+jigFacts, high, false)
 	s.facts(at{X: j.size() + factsGap, Y: high}, facts, jigFacts)
 	for i, kind := range kinds {
 		top := high - float64(i)*each
 		s.lines(at{Y: top}, words.Say(kind), bold(), j.size())
-		s.jig(j, at{X: j.leg, Y: top - jigName - j.wide}, i > 0)
+		s.jig(j, at{X: j.leg, Y: top - name - j.wide}, i > 0)
 	}
 	return in.fullSize("corner-jig", s.Scene())
 }
