@@ -76,6 +76,7 @@ func (k Kind) Of(in Input) bool { return k.Applies == nil || k.Applies(in) }
 // All lists the papers in the order in which they are offered.
 func All() []Kind {
 	return []Kind{
+		{ID: "bench-sheet", Make: benchSheet},
 		{ID: "sewing-template", Make: sewingTemplate, Applies: byMachine},
 		{ID: "punching-template", Make: punchingTemplate, Applies: byHand},
 		{ID: "trough-jig", Make: troughJig, Applies: byHand},

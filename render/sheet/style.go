@@ -55,7 +55,7 @@ func (s style) wrapped(text string, room float64) []string {
 	var lines []string
 	for _, paragraph := range strings.Split(text, "\n") {
 		line := ""
-		for _, word := range strings.Fields(paragraph) {
+		for _, word := range together(strings.Fields(paragraph)) {
 			if longer := strings.TrimLeft(line+" "+word, " "); s.width(longer) <= room {
 				line = longer
 				continue
@@ -69,6 +69,33 @@ func (s style) wrapped(text string, room float64) []string {
 		lines = append(lines, line)
 	}
 	return lines
+}
+
+// together joins what is not parted at the end of a line: a number with its
+// fraction and its unit.
+func together(fields []string) []string {
+	var all []string
+	for _, f := range fields {
+		if n := len(all); n > 0 && belongs(all[n-1], f) {
+			all[n-1] += " " + f
+			continue
+		}
+		all = append(all, f)
+	}
+	return all
+}
+
+func belongs(before, next string) bool {
+	last := before[len(before)-1]
+	if last < '0' || last > '9' {
+		return false
+	}
+	over, _, fraction := strings.Cut(next, "/")
+	switch strings.TrimRight(next, ".,;:)") {
+	case "mm", "in", "g", "h", "m", "yd", "%":
+		return true
+	}
+	return fraction && over != "" && over[0] >= '0' && over[0] <= '9'
 }
 
 // broken cuts a word into pieces that fit the room, with hyphens.

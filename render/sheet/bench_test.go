@@ -1,0 +1,135 @@
+package sheet
+
+import (
+	"strings"
+	"testing"
+
+	"grainwise/model/making"
+	"grainwise/model/measure"
+	"grainwise/model/project"
+	"grainwise/render/scene"
+	"grainwise/render/typeface"
+)
+
+func demoInput(t *testing.T, set ...string) Input {
+	t.Helper()
+	p := project.Demo()
+	for _, s := range set {
+		key, value, _ := strings.Cut(s, "=")
+		if err := p.Set(key, value, measure.Metric); err != nil {
+			t.Fatal(err)
+		}
+	}
+	b := p.Book()
+	return Input{Book: b, Name: p.Name, Findings: p.Findings(b, project.Studio{}), Notes: p.Notes, System: p.Decisions.Design.CutIn}
+}
+
+// textsOf are all texts of a paper, one a line.
+func textsOf(d Document) string {
+	var all []string
+	for _, page := range d.Pages {
+		for _, item := range page.Items {
+			if t, is := item.(scene.Text); is {
+				all = append(all, t.String)
+			}
+		}
+	}
+	return strings.Join(all, "\n") + "\n"
+}
+
+// Key numbers have capitals of 4 mm or more, so that they are read from a metre
+// away (the measure; about 14 minutes of arc, while 5 are the least that
+// a normal eye tells apart: ISO 8596, from memory).
+func TestKeyNumbersAreLarge(t *testing.T) {
+	if high := typeface.CapHeight(number().font, number().size); high < 4 {
+		t.Errorf("capitals are %.2f mm high", high)
+	}
+	found := false
+	for _, page := range benchSheet(demoInput(t)).Pages {
+		for _, item := range page.Items {
+			if text, is := item.(scene.Text); is && text.String == "13.4 mm" {
+				found = true
+				if high := typeface.CapHeight(text.Font, text.Size); high < 4 {
+					t.Errorf("the spine's thickness is %.2f mm high", high)
+				}
+			}
+		}
+	}
+	if !found {
+		t.Error("the spine's thickness is not on the sheet")
+	}
+}
+
+// Source: the table of the demo, computed by hand: spine piece 16, joint 9, board
+// 149 × 216, covering 368 × 252, liner 410.6 × 210; seam 20 to 190.
+func TestBenchSheetOfTheDemo(t *testing.T) {
+	said := textsOf(benchSheet(demoInput(t, "copies=24")))
+	for _, want := range []string{
+		"Low Water", "576", "410.6", "149", "216", "368", "252", "9 mm", "16 mm", "4 mm at 45°", "20", "190", "4.5 mm", "2.5 mm", "HEAD", "Ebbwhite Drawing 170", "Next time",
+	} {
+		if !strings.Contains(said, want+"\n") {
+			t.Errorf("the sheet lacks %q", want)
+		}
+	}
+}
+
+// What the maker leaves as it is stands there with the reason.
+func TestAcceptedFindingsStandOnTheSheet(t *testing.T) {
+	in := demoInput(t)
+	in.Findings[0].Accepted = "The customer asked for it"
+	if said := textsOf(benchSheet(in)); !strings.Contains(said, "Reason: The customer asked for it") {
+		t.Error("the reason is missing")
+	}
+}
+
+// Every caution stands in full at the first step that needs it, and by its step
+// at the later ones.
+func TestCautionsStandAtTheirSteps(t *testing.T) {
+	in := demoInput(t)
+	met := map[making.Caution]int{}
+	full := 0
+	for i, s := range making.Steps(in.Book) {
+		known := len(met)
+		for _, line := range cautions(s, i+1, met) {
+			if strings.HasPrefix(line, "Local rules") {
+				full++
+			}
+		}
+		if len(s.Cautions) > 0 && len(met) == known && cautions(s, i+1, met) == nil {
+			t.Errorf("step %s says nothing of its cautions", s.ID)
+		}
+	}
+	if full != len(met) || full == 0 {
+		t.Errorf("%d cautions in full, %d are met", full, len(met))
+	}
+}
+
+// A measure that was entered is printed in its place.
+func TestMeasuresThatWereTaken(t *testing.T) {
+	said := textsOf(benchSheet(demoInput(t, "measured.spineThickness=14.1", "measured.foreEdgeThickness.head=10.7")))
+	if !strings.Contains(said, "14.1\n") || !strings.Contains(said, "10.7\n") {
+		t.Error("a measure is missing")
+	}
+}
+
+// A number is not parted from its fraction and unit at the end of a line, and a
+// word wider than a line is broken.
+func TestWrapping(t *testing.T) {
+	s := body()
+	for _, line := range s.wrapped("turn in 5 7/8 in all round, then 18 mm more", s.width("turn in 5 7/8 in")+0.1) {
+		if strings.HasPrefix(line, "7/8") || strings.HasPrefix(line, "in all") || strings.HasPrefix(line, "mm") {
+			t.Errorf("a line starts with %q", line)
+		}
+	}
+	long := strings.Repeat("Handbuchbinderei", 9)
+	joined := ""
+	for _, line := range s.wrapped(long, 40) {
+		if s.width(line) > 40 {
+			t.Errorf("%q is %.1f wide", line, s.width(line))
+		}
+		joined += strings.TrimSuffix(line, "-")
+	}
+	if joined != long {
+		t.Errorf("wrapped to %q", joined)
+	}
+}
