@@ -82,6 +82,7 @@ func (a arguments) papers() (in sheet.Input, order papers.Order, found []check.F
 	if a.has("png") || a.has("dpi") {
 		order.DPI = printing.Resolution()
 	}
+	order.Lists = !a.has("only")
 	order.Kinds, err = a.only(in)
 	return in, order, check.ScaleOff(printing.Bars), err
 }

@@ -9,12 +9,14 @@ import (
 	"math"
 	"time"
 
+	"grainwise/model/lists"
 	"grainwise/model/measure"
 	"grainwise/render/pdf"
 	"grainwise/render/raster"
 	"grainwise/render/scene"
 	"grainwise/render/sheet"
 	"grainwise/render/svg"
+	"grainwise/render/table"
 )
 
 // File is one file to be written.
@@ -26,7 +28,8 @@ type File struct {
 // Order is what files are wanted.
 type Order struct {
 	Kinds []sheet.Kind
-	DPI   int // of PNG pictures of every page; 0 for none
+	Lists bool // parts and shopping for spreadsheets as well
+	DPI   int  // of PNG pictures of every page; 0 for none
 }
 
 // Files makes them, telling how many papers are done. It stops between two papers
@@ -48,6 +51,37 @@ func Files(ctx context.Context, in sheet.Input, o Order, done func(int)) ([]File
 		if done != nil {
 			done(i + 1)
 		}
+	}
+	if !o.Lists {
+		return all, nil
+	}
+	sheets, err := spreadsheets(in)
+	return append(all, sheets...), err
+}
+
+// spreadsheets are the lists of parts and of what to buy: each as CSV, both in one
+// workbook.
+func spreadsheets(in sheet.Input) ([]File, error) {
+	copies := max(in.Book.Resolved.Copies, 1)
+	parts := table.Parts(lists.Parts(in.Book, copies), in.System)
+	shopping, err := table.Shopping(lists.Shopping(in.Book, in.Cuttings, copies), in.System)
+	if err != nil {
+		return nil, err
+	}
+	var all []File
+	for _, f := range []struct {
+		name  string
+		write func(*bytes.Buffer) error
+	}{
+		{"parts.csv", func(b *bytes.Buffer) error { return table.CSV(b, parts) }},
+		{"shopping.csv", func(b *bytes.Buffer) error { return table.CSV(b, shopping) }},
+		{"lists.xlsx", func(b *bytes.Buffer) error { return table.XLSX(b, parts, shopping) }},
+	} {
+		var b bytes.Buffer
+		if err := f.write(&b); err != nil {
+			return nil, err
+		}
+		all = append(all, File{f.name, b.Bytes()})
 	}
 	return all, nil
 }

@@ -29,10 +29,7 @@ func benchSheet(in Input) Document {
 
 // benchTitle is the book's name, then what the sheet is of.
 func (in Input) benchTitle(w float64) block {
-	line := words.Say("bench.of", words.With{"copies": in.copies()})
-	if in.copies() == 1 {
-		line = words.Say("bench.ofOne")
-	}
+	line := counted("bench.of", int64(in.copies()))
 	if in.Revision != "" {
 		line += " · " + words.Say("sheet.revision", words.With{"revision": in.Revision})
 	}

@@ -42,6 +42,9 @@ func (f *flow) add(blocks ...block) {
 
 // set puts blocks down that stay together, on a new page if there is no room.
 func (f *flow) set(together []block) {
+	if len(together) == 0 {
+		return
+	}
 	height := 0.0
 	for i, b := range together {
 		height += b.height
@@ -77,12 +80,19 @@ func (f *flow) turn() {
 	f.y = head
 }
 
+// next lets what follows start a page.
+func (f *flow) next() {
+	f.set(f.kept)
+	f.kept = nil
+	if len(f.pages) > 0 && f.y > head {
+		f.turn()
+	}
+}
+
 // document ends the paper: every page is named.
 func (f *flow) document(in Input, name string) Document {
-	if len(f.kept) > 0 {
-		f.set(f.kept)
-		f.kept = nil
-	}
+	f.set(f.kept)
+	f.kept = nil
 	var d Document
 	for i, l := range f.pages {
 		in.named(l, name, i+1, len(f.pages))

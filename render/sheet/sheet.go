@@ -77,6 +77,8 @@ func (k Kind) Of(in Input) bool { return k.Applies == nil || k.Applies(in) }
 func All() []Kind {
 	return []Kind{
 		{ID: "bench-sheet", Make: benchSheet},
+		{ID: "cutting-diagrams", Make: cuttingDiagrams, Applies: func(in Input) bool { return len(in.Cuttings) > 0 }},
+		{ID: "shopping-list", Make: shoppingList},
 		{ID: "sewing-template", Make: sewingTemplate, Applies: byMachine},
 		{ID: "punching-template", Make: punchingTemplate, Applies: byHand},
 		{ID: "trough-jig", Make: troughJig, Applies: byHand},

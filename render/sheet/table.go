@@ -69,18 +69,21 @@ func tableHead(columns []column, room float64) block {
 	return b
 }
 
-// tableRow is as high as its highest cell.
+// tableRow is as high as its highest cell; first lines share a baseline.
 func tableRow(columns []column, cells []cell, room float64) block {
-	height := 0.0
+	height, base := 0.0, 0.0
 	text := make([][]string, len(columns))
 	for i, c := range columns {
 		text[i] = c.style.wrapped(cells[i].text, c.width-2*cellAir)
-		height = max(height, float64(len(text[i]))*c.style.leading+2*rowAir)
+		base = max(base, c.style.first())
+	}
+	for i, c := range columns {
+		height = max(height, base-c.style.first()+float64(len(text[i]))*c.style.leading+2*rowAir)
 	}
 	return block{height: height, draw: func(l leaf, p at) {
 		x := p.X
 		for i, c := range columns {
-			c.write(l, text[i], at{X: x, Y: p.Y + rowAir})
+			c.write(l, text[i], at{X: x, Y: p.Y + rowAir + base - c.style.first()})
 			if cells[i].draw != nil {
 				cells[i].draw(l, at{X: x, Y: p.Y}, c.width, height)
 			}

@@ -42,6 +42,28 @@ func (d *cuttingDrawing) gather() {
 			d.all = append(d.all, b)
 		}
 	}
+	if n := d.in.Alone; n > 0 {
+		d.all = d.all[min(n, len(d.all))-1 : min(n, len(d.all))]
+		d.all[0].first = false // its page has the heading
+	}
+}
+
+// CuttingBlock is what the cutting view shows in one piece: a sheet, or rows of a
+// roll drawn above each other.
+type CuttingBlock struct {
+	Cutting int   // index in Input.Cuttings
+	Layouts []int // of its plan; none where there is no plan
+}
+
+// CuttingBlocks lists what the view shows, in its order: [Input.Alone] counts them.
+func CuttingBlocks(cuttings []sheets.Cutting) []CuttingBlock {
+	var all []CuttingBlock
+	for i := range cuttings {
+		for _, layouts := range layoutsOf(&cuttings[i]) {
+			all = append(all, CuttingBlock{i, layouts})
+		}
+	}
+	return all
 }
 
 // layoutsOf are the layouts that are drawn together: each sheet by itself, rows

@@ -32,6 +32,7 @@ type Input struct {
 	Before        *book.Book       // as the book was before what changes now; nil at rest
 	Faded         float64          // how far what changed is back at rest, 0 … 1
 	Cuttings      []sheets.Cutting // how the sheets are cut, for the views of sheets
+	Alone         int              // of what the cutting view shows, this one alone, counted from 1; 0 for all
 	Sizes         *sheets.SizeMap  // what other page sizes give, for the map of sizes
 }
 
