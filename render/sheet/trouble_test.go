@@ -97,7 +97,7 @@ func planned(in sheet.Input) sheet.Input {
 func inputOf(b book.Book, name string, system measure.System) sheet.Input {
 	in := sheet.Input{
 		Book: b, Name: name, Revision: "ABCDE", Date: measure.Date{Year: 2026, Month: 3, Day: 1},
-		Findings: check.AllWith(b, check.Tools{}), Notes: longTitle, System: system, Students: 6,
+		Findings: check.AllWith(b, check.Tools{}, check.Limits{}), Notes: longTitle, System: system, Students: 6,
 	}
 	for i := range in.Findings {
 		if i%2 == 0 {
