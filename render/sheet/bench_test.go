@@ -11,7 +11,7 @@ import (
 	"grainwise/render/typeface"
 )
 
-func demoInput(t *testing.T, set ...string) Input {
+func demoSet(t *testing.T, set ...string) Input {
 	t.Helper()
 	p := project.Demo()
 	for _, s := range set {
@@ -45,7 +45,7 @@ func TestKeyNumbersAreLarge(t *testing.T) {
 		t.Errorf("capitals are %.2f mm high", high)
 	}
 	found := false
-	for _, page := range benchSheet(demoInput(t)).Pages {
+	for _, page := range benchSheet(demoSet(t)).Pages {
 		for _, item := range page.Items {
 			if text, is := item.(scene.Text); is && text.String == "13.4 mm" {
 				found = true
@@ -63,7 +63,7 @@ func TestKeyNumbersAreLarge(t *testing.T) {
 // Source: the table of the demo, computed by hand: spine piece 16, joint 9, board
 // 149 × 216, covering 368 × 252, liner 410.6 × 210; seam 20 to 190.
 func TestBenchSheetOfTheDemo(t *testing.T) {
-	said := textsOf(benchSheet(demoInput(t, "copies=24")))
+	said := textsOf(benchSheet(demoSet(t, "copies=24")))
 	for _, want := range []string{
 		"Low Water", "576", "410.6", "149", "216", "368", "252", "9 mm", "16 mm", "4 mm at 45°", "20", "190", "4.5 mm", "2.5 mm", "HEAD", "Ebbwhite Drawing 170", "Next time",
 	} {
@@ -75,7 +75,7 @@ func TestBenchSheetOfTheDemo(t *testing.T) {
 
 // What the maker leaves as it is stands there with the reason.
 func TestAcceptedFindingsStandOnTheSheet(t *testing.T) {
-	in := demoInput(t)
+	in := demoSet(t)
 	in.Findings[0].Accepted = "The customer asked for it"
 	if said := textsOf(benchSheet(in)); !strings.Contains(said, "Reason: The customer asked for it") {
 		t.Error("the reason is missing")
@@ -85,7 +85,7 @@ func TestAcceptedFindingsStandOnTheSheet(t *testing.T) {
 // Every caution stands in full at the first step that needs it, and by its step
 // at the later ones.
 func TestCautionsStandAtTheirSteps(t *testing.T) {
-	in := demoInput(t)
+	in := demoSet(t)
 	met := map[making.Caution]int{}
 	full := 0
 	for i, s := range making.Steps(in.Book) {
@@ -106,7 +106,7 @@ func TestCautionsStandAtTheirSteps(t *testing.T) {
 
 // A measure that was entered is printed in its place.
 func TestMeasuresThatWereTaken(t *testing.T) {
-	said := textsOf(benchSheet(demoInput(t, "measured.spineThickness=14.1", "measured.foreEdgeThickness.head=10.7")))
+	said := textsOf(benchSheet(demoSet(t, "measured.spineThickness=14.1", "measured.foreEdgeThickness.head=10.7")))
 	if !strings.Contains(said, "14.1\n") || !strings.Contains(said, "10.7\n") {
 		t.Error("a measure is missing")
 	}
