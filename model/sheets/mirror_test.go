@@ -5,15 +5,17 @@ import (
 	"reflect"
 	"testing"
 
+	"grainwise/model/book"
 	"grainwise/model/cutting"
-	"grainwise/model/project"
+	"grainwise/model/measure"
 	"grainwise/model/sheets"
+	"grainwise/model/stock"
 )
 
 // Turned over, every piece lies as far from the right as it lay from the left,
 // parts still fill what they divide, and turned over again all is as it was.
 func TestMirrored(t *testing.T) {
-	b := project.Demo().Book()
+	b := book.Compute(book.Resolve(book.Defaults(measure.Metric), stock.Default()))
 	for _, job := range sheets.Jobs(b, 24) {
 		c, err := job.Plan(context.Background(), sheets.Bench{}, nil)
 		if err != nil {
