@@ -16,7 +16,8 @@ type pagesBar struct {
 	tabs       [pageCount]*controls.Tab
 	undo, redo *controls.Chip
 	units      *controls.Segment
-	sides      *controls.Segment // in a narrow window: the drawing, or the findings
+	sides      *controls.Segment // in a narrow window: the drawing, or what stands at its right
+	bar        *fyne.Container
 }
 
 // systems are the units shown, in the order of the switch.
@@ -31,7 +32,7 @@ func newPagesBar(w *Window) *pagesBar {
 	b.undo = controls.NewIconToggle(look.IconUndo, w.tips, words.Say("menu.undo"), w.undo)
 	b.redo = controls.NewIconToggle(look.IconRedo, w.tips, words.Say("menu.redo"), w.redo)
 	b.units = controls.NewSegment([]string{measure.Metric.Label(), measure.Imperial.Label()}, func(i int) { w.setUnit(systems[i]) })
-	b.sides = controls.NewSegment([]string{words.Say("side.drawing"), words.Say("side.findings")}, func(i int) { w.turnSide(i == 1) })
+	b.sides = controls.NewSegment([]string{words.Say("side.drawing"), words.Say("side.of.design")}, func(i int) { w.turnSide(i == 1) })
 	b.sides.SetOn(0)
 	b.sides.Hide()
 	return b
@@ -58,10 +59,13 @@ func (b *pagesBar) turn(to int) {
 	for i, tab := range b.tabs {
 		tab.SetOn(i == to)
 	}
+	b.sides.Chips()[1].SetText(words.Say("side.of." + pageNames[to]))
+	b.bar.Refresh()
 }
 
 func (b *pagesBar) object() fyne.CanvasObject {
 	bar := controls.Across(4, controls.Gap(4, 1))
+	b.bar = bar
 	for _, tab := range b.tabs {
 		bar.Add(tab)
 	}

@@ -371,3 +371,21 @@ func TestPapersFitAtAnySizeOfText(t *testing.T) {
 		}
 	}
 }
+
+// In a narrow window the switch names what stands at the drawing's right.
+func TestASideHasItsPagesName(t *testing.T) {
+	w := openPapers(t)
+	w.win.Resize(fyne.NewSize(1000, 700))
+	chip := w.pages.sides.Chips()[1]
+	for page, want := range map[int]string{papersAt: "Printing", designPage: "Findings, to cut"} {
+		w.turnPage(page)
+		if chip.Text() != want {
+			t.Errorf("page %d: %q, want %q", page, chip.Text(), want)
+		}
+	}
+	w.turnPage(papersAt)
+	w.turnSide(true)
+	if w.papersPage.pane.Visible() && w.papersPage.frame.middle.Visible() || !w.papersPage.printing.scroll.Visible() {
+		t.Error("the printing is not on show")
+	}
+}

@@ -103,6 +103,17 @@ func (c *Chip) SetOn(on bool) {
 	}
 }
 
+// SetText gives the chip another word.
+func (c *Chip) SetText(text string) {
+	if c.words != text {
+		c.words = text
+		c.Refresh()
+	}
+}
+
+// Text is the chip's word.
+func (c *Chip) Text() string { return c.words }
+
 // On says whether it is shown as on.
 func (c *Chip) On() bool { return c.on }
 
