@@ -37,9 +37,10 @@ func tornEdges(b book.Book) phrases {
 	return all
 }
 
-// markLiner marks every fold from the left edge, so that no error adds up.
+// markLiner marks every fold from the left edge, so that no error adds up; a left hand
+// marks the same places from the right edge, for the liner's halves are alike.
 func markLiner(b book.Book) Step {
-	s := Step{ID: "mark-creases", Drawing: DrawValleys, Blanks: with{
+	s := Step{ID: "mark-creases", Drawing: DrawValleys, Handed: true, Blanks: with{
 		"first": b.Liner.Valleys[0], "all": lengths(b.Liner.Valleys), "count": len(b.Liner.Valleys),
 		"pasted": b.Liner.PastedWidth, "size": Size{b.Liner.Width, b.Liner.Height},
 		"spacing": b.Liner.Spacing, "depth": b.Resolved.Liner.PleatDepth,

@@ -170,10 +170,10 @@ func TestOrder(t *testing.T) {
 	}
 }
 
-// A left-handed maker folds, pierces, sews and cuts the other way round; the
+// A left-handed maker marks, folds, pierces, sews and cuts the other way round; the
 // machine stands as it stands. Own reasoning.
 func TestHandedSteps(t *testing.T) {
-	handed := []string{"fold-folios", "fold-guards", "fold-pleats", "fold-creases", "fold-endpapers", "tear-liner", "pierce-liner", "pierce-sections",
+	handed := []string{"fold-folios", "fold-guards", "mark-pleats", "mark-creases", "fold-pleats", "fold-creases", "fold-endpapers", "tear-liner", "pierce-liner", "pierce-sections",
 		"sew-pamphlet", "sew-link", "sew-tapes", "cut-corners"}
 	books(t, func(errorf func(string, ...any), b book.Book) {
 		for _, s := range Steps(b) {
