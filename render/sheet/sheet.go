@@ -51,6 +51,7 @@ type Document struct {
 	Whole *scene.Scene // undivided at true size, uncorrected; nil for papers to read
 
 	Windows []Window // what each page shows of the whole; nil for papers to read
+	Article *Article // the paper without pages; nil for those that are only printed
 }
 
 // Window is the part of the undivided drawing that a page shows: its upper left
@@ -86,6 +87,7 @@ func All() []Kind {
 		{ID: "case-placement", Make: casePlacement},
 		{ID: "corner-jig", Make: cornerJig},
 		{ID: "spacer-gauge", Make: spacerGauge},
+		{ID: "guide", Make: guide},
 	}
 }
 
