@@ -32,7 +32,7 @@ func (d *drawing) face(f scene.Face) {
 		return
 	}
 	d.clips++
-	d.line(`<clipPath id="c%d"><path d="%s"/></clipPath><g clip-path="url(#c%[1]d)">`, d.clips, outline)
+	d.line(`<clipPath id="%sc%d"><path d="%s"/></clipPath><g clip-path="url(#%[1]sc%[2]d)">`, escaped(d.id), d.clips, outline)
 	d.line("%s</g>", strings.Join(steps, "\n"))
 }
 

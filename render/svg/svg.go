@@ -21,8 +21,8 @@ import (
 // the file with other means than eyes; "" for none. A scene with layers becomes
 // one group a layer.
 func Write(w io.Writer, title string, s *scene.Scene) error {
-	if !(s.Width > 0 && s.Height > 0 && shown(scene.Path{{X: s.Width, Y: s.Height}})) {
-		return fmt.Errorf("svg: the page is %g × %g mm, want sides over 0 and up to %g mm", s.Width, s.Height, float64(farthest))
+	if err := checked(s); err != nil {
+		return err
 	}
 	b := bufio.NewWriter(w)
 	d := &drawing{w: b}
@@ -42,9 +42,36 @@ func Write(w io.Writer, title string, s *scene.Scene) error {
 	return b.Flush()
 }
 
+// Inline writes one scene as an element of an HTML page, as wide as it is printed
+// and never wider than its place. Every id in it begins with id, so that many stand
+// on one page; the title is what it shows. Its ground and layers are left out.
+func Inline(w io.Writer, id, title string, s *scene.Scene) error {
+	if err := checked(s); err != nil {
+		return err
+	}
+	b := bufio.NewWriter(w)
+	d := &drawing{w: b, id: id + "-"}
+	d.line(`<svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="0 0 %[1]s %[2]s" stroke="none" role="img" aria-labelledby="%[3]s-title">`, mm(s.Width), mm(s.Height), escaped(id))
+	d.line(`<title id="%s-title">%s</title>`, escaped(id), escaped(title))
+	for _, item := range s.Items {
+		d.add(item)
+	}
+	d.line(`</svg>`)
+	return b.Flush()
+}
+
+// checked is an error where the page's size cannot be written.
+func checked(s *scene.Scene) error {
+	if !(s.Width > 0 && s.Height > 0 && shown(scene.Path{{X: s.Width, Y: s.Height}})) {
+		return fmt.Errorf("svg: the page is %g × %g mm, want sides over 0 and up to %g mm", s.Width, s.Height, float64(farthest))
+	}
+	return nil
+}
+
 // drawing is the file being written; bufio keeps its first error.
 type drawing struct {
 	w     *bufio.Writer
+	id    string // what its ids begin with
 	clips int
 }
 
