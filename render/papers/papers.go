@@ -1,5 +1,5 @@
 // Package papers makes files of the printed papers: PDF, SVG for what is laid on
-// the work, PNG where it is asked for.
+// the work, HTML for what is read as one text, PNG where it is asked for.
 package papers
 
 import (
@@ -11,6 +11,7 @@ import (
 
 	"grainwise/model/lists"
 	"grainwise/model/measure"
+	"grainwise/render/html"
 	"grainwise/render/pdf"
 	"grainwise/render/raster"
 	"grainwise/render/scene"
@@ -107,6 +108,13 @@ func filesOf(ctx context.Context, in sheet.Input, d sheet.Document, o Order) ([]
 			return nil, err
 		}
 		all = append(all, File{d.ID + ".svg", b.Bytes()})
+	}
+	if d.Article != nil {
+		var b bytes.Buffer
+		if err := html.Write(&b, *d.Article); err != nil {
+			return nil, err
+		}
+		all = append(all, File{d.ID + ".html", b.Bytes()})
 	}
 	if o.DPI == 0 {
 		return all, nil
