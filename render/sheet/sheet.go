@@ -88,6 +88,7 @@ func All() []Kind {
 		{ID: "corner-jig", Make: cornerJig},
 		{ID: "spacer-gauge", Make: spacerGauge},
 		{ID: "guide", Make: guide},
+		{ID: "class-pack", Make: classPack, Applies: func(in Input) bool { return in.Students > 0 }},
 	}
 }
 
