@@ -201,7 +201,7 @@ func (s *sheetsSummary) work(c sheets.Cutting) string {
 // warnings are what this page stops or checks: a thickness that is only
 // estimated for a batch, and no sheet to spare.
 func (s *sheetsSummary) warnings(m *planned) []fyne.CanvasObject {
-	if s.page.window.session.Book().Resolved.Copies < batchFrom {
+	if s.page.window.session.Book().Resolved.Copies < check.BatchFrom {
 		return nil
 	}
 	list := s.page.window.measuredFirst()
@@ -215,14 +215,11 @@ func (s *sheetsSummary) warnings(m *planned) []fyne.CanvasObject {
 // estimated.
 func (w *Window) measuredFirst() []fyne.CanvasObject {
 	copies := w.session.Book().Resolved.Copies
-	if copies < batchFrom || !w.standing(measureFirst) {
+	if copies < check.BatchFrom || !w.standing(measureFirst) {
 		return nil
 	}
 	return []fyne.CanvasObject{levelled(check.Stop, words.Say("sheets.measureFirst", words.With{"copies": copies}))}
 }
-
-// batchFrom is how many books are a batch to the checks of one.
-const batchFrom = 5
 
 // levelled is a line with the word of its level before it.
 func levelled(level check.Level, text string) fyne.CanvasObject {

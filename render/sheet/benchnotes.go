@@ -9,7 +9,7 @@ import (
 // it is, with the reason.
 func (in Input) benchFindings(w float64) []block {
 	var open, left []block
-	for _, f := range in.Findings {
+	for _, f := range check.Batched(in.Findings, in.copies()) {
 		switch {
 		case f.Accepted != "":
 			left = append(left, lines("• "+f.Text(in.style())+" "+words.Say("bench.reason", words.With{"reason": f.Accepted}), body(), w))

@@ -6,20 +6,25 @@ import (
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/lists"
+	"grainwise/model/measure"
 	"grainwise/render/scene"
 )
 
 // partsTable is every piece to cut: the height runs along the spine.
 func (in Input) partsTable(w float64) []block {
+	size, off := 27.0, 17.0
+	if in.System == measure.Imperial { // fractions are wide
+		size, off = 33, 20
+	}
 	columns := []column{
 		{name: "", width: 9, align: scene.Middle, style: bold()},
 		{name: words.Say("bench.part"), style: body()},
 		{name: words.Say("bench.each"), width: 17, align: scene.End, style: body()},
 		{name: words.Say("bench.toCut"), width: 19, align: scene.End, style: number()},
-		{name: words.Say("bench.height"), width: 27, align: scene.End, style: number()},
-		{name: words.Say("bench.width"), width: 27, align: scene.End, style: number()},
+		{name: words.Say("bench.height"), width: size, align: scene.End, style: number()},
+		{name: words.Say("bench.width"), width: size, align: scene.End, style: number()},
 		{name: words.Say("bench.grain"), width: 13, align: scene.Middle, style: body()},
-		{name: words.Say("bench.tolerance"), width: 17, align: scene.End, style: body()},
+		{name: words.Say("bench.tolerance"), width: off, align: scene.End, style: body()},
 		{name: words.Say("bench.done"), width: 11, align: scene.Middle, style: body()},
 	}
 	var rows [][]cell
