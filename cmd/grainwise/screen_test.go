@@ -71,13 +71,14 @@ func launch(t testing.TB, binary, home string, files ...string) *program {
 // program may cut the message short.
 var halfWritten = regexp.MustCompile(`(?m)^.*Preferences load error:.*\n?(.*Cause: EOF\n?(.*At: .*\n?)?)?`)
 
-// keyLetGo is what the system's folder dialog says when it has closed at a key's
-// press and then hears that the key is let go.
-var keyLetGo = regexp.MustCompile(`(?m)^\n?\(grainwise:\d+\): Gtk-CRITICAL \*\*: .*gtk_widget_event: assertion 'WIDGET_REALIZED_FOR_EVENT.*\n?`)
+// folderDialog is what the system's folder dialog says of itself: a list of
+// completions that is asked for before there is one while a path is typed, and a
+// key that is let go when its press has closed the dialog.
+var folderDialog = regexp.MustCompile(`(?m)^\n?\(grainwise:\d+\): Gtk-CRITICAL \*\*: .*(gtk_tree_model_get_iter_first: assertion 'GTK_IS_TREE_MODEL|gtk_widget_event: assertion 'WIDGET_REALIZED_FOR_EVENT).*\n?`)
 
 // ofConcern is what a program said, less what is known to be harmless.
 func ofConcern(said string) string {
-	return strings.TrimSpace(keyLetGo.ReplaceAllString(halfWritten.ReplaceAllString(said, ""), ""))
+	return strings.TrimSpace(folderDialog.ReplaceAllString(halfWritten.ReplaceAllString(said, ""), ""))
 }
 
 // find waits for a window whose title holds some words, and returns its id.
