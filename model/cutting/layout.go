@@ -109,11 +109,13 @@ type layer struct {
 }
 
 // lay cuts a group out of a rectangle; rest that is left over is cut off first,
-// so that the larger offcut stays whole. The rectangle's sizes are without the
-// kerf beyond its far edges.
+// so that the larger offcut stays whole, or last where that spares a setting of
+// the stop. The rectangle's sizes are without the kerf beyond its far edges.
 func (l layer) lay(g *group, x, y, width, height int64) Part {
 	wide, high := g.width-l.kerf, g.height-l.kerf
 	switch {
+	case width > wide && height <= high && g.endsAlike(Vertical), height > high && width <= wide && g.endsAlike(Horizontal):
+		return l.layParts(g.cut, g.parts, x, y, width, height)
 	case width > wide && (height <= high || height*(width-wide) >= width*(height-high)):
 		return l.cutOff(Vertical, x, y, width, height, wide, l.lay(g, x, y, wide, height))
 	case height > high:
@@ -138,11 +140,26 @@ func (l layer) cutOff(cut Direction, x, y, width, height, kept int64, inner Part
 	return Part{X: x, Y: y, Width: width, Height: height, Cut: cut, At: at, Parts: []Part{inner, waste}, Piece: Waste}
 }
 
-// layParts divides a rectangle among parts that fill it.
+// endsAlike says that cuts of a direction set the last part free with the stop as
+// it was for the part before: what lies beyond is then left without measuring it.
+func (g *group) endsAlike(cut Direction) bool {
+	last := len(g.parts) - 1
+	return g.cut == cut && g.parts[last].along(cut) == g.parts[last-1].along(cut)
+}
+
+// along is a group's size from cut to cut.
+func (g *group) along(cut Direction) int64 {
+	if cut == Vertical {
+		return g.width
+	}
+	return g.height
+}
+
+// layParts divides a rectangle among parts, and what they leave beyond.
 func (l layer) layParts(cut Direction, parts []*group, x, y, width, height int64) Part {
 	first := parts[0]
 	if len(parts) == 1 {
-		return l.lay(first, x, y, width, height)
+		return l.layLast(cut, first, x, y, width, height)
 	}
 	whole := Part{X: x, Y: y, Width: width, Height: height, Cut: cut, Piece: Waste}
 	if cut == Vertical {
@@ -159,6 +176,18 @@ func (l layer) layParts(cut Direction, parts []*group, x, y, width, height int64
 		l.layParts(cut, parts[1:], x, y+first.height, width, height-first.height),
 	}
 	return whole
+}
+
+// layLast lays the last part of a run, and cuts off the rest beyond it.
+func (l layer) layLast(cut Direction, last *group, x, y, width, height int64) Part {
+	kept := last.along(cut) - l.kerf
+	switch {
+	case cut == Vertical && width > kept:
+		return l.cutOff(cut, x, y, width, height, kept, l.lay(last, x, y, kept, height))
+	case cut == Horizontal && height > kept:
+		return l.cutOff(cut, x, y, width, height, kept, l.lay(last, x, y, width, kept))
+	}
+	return l.lay(last, x, y, width, height)
 }
 
 // sheet lays a group out on a whole sheet, whose lost strips are cut off first.

@@ -150,3 +150,42 @@ func TestOrderOfTheBench(t *testing.T) {
 		}
 	}
 }
+
+// By hand: of a run of equal pieces the rest is left, not measured: two pieces of
+// 300 in 697, four of 210 in 994, two of 368 in 980 with a kerf of 1. A piece 400
+// and one 200 long gain nothing by it: the rest goes first. What does not fill
+// the strip across keeps its rest whole.
+func TestRestBesideEqualPiecesIsLeft(t *testing.T) {
+	for _, c := range []struct {
+		width, height, kerf int64
+		pieces              []cutting.Piece
+		stops               []int64
+		rest                [2]int64
+	}{
+		{697, 840, 0, []cutting.Piece{{Width: 300, Height: 840, Count: 2}}, []int64{300}, [2]int64{97, 840}},
+		{410, 994, 0, []cutting.Piece{{Width: 410, Height: 210, Count: 4}}, []int64{210}, [2]int64{410, 154}},
+		{980, 252, 1, []cutting.Piece{{Width: 368, Height: 252, Count: 2}}, []int64{368}, [2]int64{242, 252}},
+		{400, 252, 0, []cutting.Piece{{Width: 368, Height: 252, Count: 1}}, []int64{368}, [2]int64{32, 252}},
+		{697, 100, 0, []cutting.Piece{{Width: 400, Height: 100, Count: 1}, {Width: 200, Height: 100, Count: 1}}, []int64{97, 400}, [2]int64{97, 100}},
+		{697, 900, 0, []cutting.Piece{{Width: 300, Height: 840, Count: 2}}, []int64{600, 840, 300}, [2]int64{97, 900}},
+	} {
+		job := cutting.Job{Kerf: c.kerf, Sheets: []cutting.Sheet{{Width: c.width, Height: c.height, Cost: 1, Stock: cutting.Unlimited}}, Pieces: c.pieces}
+		plan, err := cutting.Fewest(context.Background(), job, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var stops []int64
+		for _, s := range plan.Steps(1) {
+			stops = append(stops, s.Stop)
+		}
+		if !slices.Equal(stops, c.stops) {
+			t.Errorf("%v in %d × %d: stops %v, want %v", c.pieces, c.width, c.height, stops, c.stops)
+		}
+		if o := plan.Offcuts(job, 1); o[0].Width != c.rest[0] || o[0].Height != c.rest[1] {
+			t.Errorf("%v in %d × %d: left over %+v, want %v", c.pieces, c.width, c.height, o, c.rest)
+		}
+		if err := replayed(job, plan); err != nil {
+			t.Error(err)
+		}
+	}
+}

@@ -77,3 +77,24 @@ func TestRowsAreCutFirst(t *testing.T) {
 		t.Errorf("%+v", first)
 	}
 }
+
+// By hand, for one paper and all it needs for the demo's 24 copies: two edges
+// lost and 840, 300, 210 for folios; two and the width, 210 for liners; the row
+// and the width for cloth. What is left over is never measured.
+func TestDemoSettings(t *testing.T) {
+	b := demo("Ebbwhite Drawing 170")
+	for _, r := range []struct {
+		part     book.PartID
+		settings int64
+	}{{book.PartFolio, 5}, {book.PartLiner, 4}, {book.PartCovering, 2}} {
+		c := cutFor(t, b, 24, r.part)
+		if c.Work.Settings != r.settings {
+			t.Errorf("%s: %d settings, want %d: %+v", r.part, c.Work.Settings, r.settings, c.Steps)
+		}
+		for _, s := range c.Steps {
+			if s.Waste && s.Stop != int64(3*measure.Millimetre) {
+				t.Errorf("%s: %v is measured to be thrown away", r.part, Length(s.Stop))
+			}
+		}
+	}
+}
