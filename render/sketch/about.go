@@ -136,6 +136,7 @@ func ofParam() map[string]Name {
 // ofRule names a picture for every rule of the checks.
 func ofRule() map[string]Name {
 	return map[string]Name{
+		"scale-off":         "units",
 		"material-unknown":  "shelf-gap",
 		"piece-over-sheet":  "piece-over-sheet",
 		"tool-reach":        "tool-reach",
