@@ -3,6 +3,7 @@ package sheet
 import (
 	"strings"
 
+	"grainwise/model/making"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
 )
@@ -132,11 +133,16 @@ func (s stencil) lines(p at, text string, st style, room float64) float64 {
 	return p.Y
 }
 
-// fact is a number of the work and what it is, or a row of numbers.
+// fact is a number of the work and what it is, a row of numbers, or a remark without
+// any.
 type fact struct {
 	what, value string
 	row         []string // in place of a value: broken between its numbers only
 }
+
+// usualCare is the usual caution of the work that a template is for, said after its
+// facts.
+func usualCare(c making.Caution) fact { return fact{what: c.Text()} }
 
 // told is a fact of one number.
 func told(what, value string) fact { return fact{what: what, value: value} }
@@ -183,7 +189,10 @@ func factsHeight(facts []fact, room float64) float64 {
 	height := 0.0
 	for i, f := range facts {
 		what, value, text := f.set(room)
-		height += float64(len(what.wrapped(f.what, room)))*what.leading + float64(len(value.wrapped(text, room)))*value.leading
+		height += float64(len(what.wrapped(f.what, room))) * what.leading
+		if text != "" {
+			height += float64(len(value.wrapped(text, room))) * value.leading
+		}
 		if i > 0 {
 			height += factGap
 		}
@@ -196,6 +205,9 @@ func (s stencil) facts(p at, facts []fact, room float64) {
 	for _, f := range facts {
 		what, value, text := f.set(room)
 		p.Y = s.lines(p, f.what, what, room)
-		p.Y = s.lines(p, text, value, room) - factGap
+		if text != "" {
+			p.Y = s.lines(p, text, value, room)
+		}
+		p.Y -= factGap
 	}
 }

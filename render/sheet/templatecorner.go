@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"grainwise/assets/words"
+	"grainwise/model/making"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
 )
@@ -80,6 +81,7 @@ func (in Input) cornerFacts() []fact {
 		told(words.Say("template.fact.angle"), strconv.FormatFloat(b.Resolved.Covering.CornerAngle, 'f', -1, 64)+"°"),
 		told(words.Say(what), in.sized(lap)),
 		told(words.Say("template.fact.turnIn"), in.sized(b.Resolved.Covering.TurnIn)),
+		usualCare(making.Knife),
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/making"
 	"grainwise/render/scene"
 )
 
@@ -43,7 +44,8 @@ func (in Input) gaugeFacts() []fact {
 	b := in.Book
 	return []fact{
 		told(words.Say("template.fact.notch"), in.thick(b.Resolved.Stock.Board.Thickness)),
-		told(words.Say("template.fact.squares"), strings.Join([]string{in.size(b.Squares.Head), in.size(b.Squares.Tail), in.sized(b.Squares.ForeEdge)}, " · ")),
+		told(words.Say("template.fact.squares"), strings.Join([]string{in.size(b.Squares.Head), in.size(b.Squares.Tail), in.sized(b.Squares.ForeEdge)}, dotted)),
+		usualCare(making.Knife),
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/making"
 	"grainwise/model/measure"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
@@ -243,7 +244,7 @@ func (in Input) seamFacts() []fact {
 		told(words.Say("template.fact.stitches"), words.Say("template.stitches", words.With{"count": b.Sewing.Stitches, "size": in.sized(b.Resolved.Sewing.Stitch)})),
 		told(words.Say("template.fact.fence"), in.sized(b.Resolved.Page.Width+b.Resolved.Page.TrimFore)),
 	}
-	return append(facts, in.threadFacts()...)
+	return append(append(facts, in.threadFacts()...), usualCare(making.Machine))
 }
 
 // stationFacts is what is pierced.
@@ -253,7 +254,7 @@ func (in Input) stationFacts() []fact {
 	if tapes := b.Tapes; len(tapes.At) > 0 {
 		facts = append(facts, fact{what: words.Say("template.fact.tapes", words.With{"width": in.sized(tapes.Width)}), row: in.inRow(tapes.At)})
 	}
-	return append(facts, in.threadFacts()...)
+	return append(append(facts, in.threadFacts()...), usualCare(making.Awl))
 }
 
 // inRow are sizes one after the other, the last with its unit.
