@@ -66,7 +66,7 @@ func (l laid) pieces() {
 // layingOutPlate is the case laid out with its sizes.
 func layingOutPlate(d plate) {
 	cut := d.in.Book.ToCut
-	l := d.laidOut(at{X: d.width / 2, Y: 40}, 128, 58)
+	l := d.laidOut(at{X: d.width / 2, Y: 50}, 128, 58)
 	l.draw()
 	l.d.Line(draft.CentreLine(), d.places([]at{l.at(0, -l.coverY-3), l.at(0, l.coverY+3)})...)
 	foot, top := l.coverY, -l.coverY
@@ -77,7 +77,7 @@ func layingOutPlate(d plate) {
 	d.size(l.at(-max(l.coverX, l.fore()), -l.height), l.at(-max(l.coverX, l.fore()), l.height), -5, cut.BoardHeight)
 	d.size(l.at(max(l.coverX, l.fore()), top), l.at(max(l.coverX, l.fore()), -l.height), 5, d.in.Book.Resolved.Covering.TurnIn)
 	if l.coverX < l.fore() {
-		d.size(l.at(l.inner(), foot), l.at(l.coverX, foot), 5, min(d.in.Book.Resolved.Covering.Overlap, cut.BoardWidth))
+		d.size(l.at(l.inner(), top), l.at(l.coverX, top), -14, min(d.in.Book.Resolved.Covering.Overlap, cut.BoardWidth))
 	}
 }
 

@@ -13,7 +13,7 @@ func allDrawn() []drawn {
 		{making.DrawSewing, []string{"sew-machine"}, narrowPlate, 64, machinePlate, "machine"},
 		{making.DrawSewing, []string{"sew-pamphlet"}, widePlate, 56, pamphletPlate, "pamphlet"},
 		{making.DrawSewing, nil, widePlate, 62, linkPlate, "link"},
-		{making.DrawLayingOut, []string{"lay-out", "lay-out-cloth"}, widePlate, 90, layingOutPlate, "layingOut"},
+		{making.DrawLayingOut, []string{"lay-out", "lay-out-cloth"}, widePlate, 100, layingOutPlate, "layingOut"},
 		{making.DrawLayingOut, nil, widePlate, 80, gluingPlate, "gluing"},
 		{making.DrawCuttingCorners, nil, narrowPlate, 62, cornersPlate, "cuttingCorners"},
 		{making.DrawTurningIn, nil, narrowPlate, 60, turningInPlate, "turningIn"},

@@ -30,14 +30,7 @@ func written(s *scene.Scene) string {
 func outside(s *scene.Scene) string {
 	const hair = 0.5 // a line's half width, and a head's point
 	for _, item := range s.Items {
-		var paths []scene.Path
-		switch it := item.(type) {
-		case scene.Stroke:
-			paths = it.Paths
-		case scene.Face:
-			paths = []scene.Path{it.Outline}
-		}
-		for _, path := range paths {
+		for _, path := range pathsOf(item) {
 			for _, p := range path {
 				if p.X < -hair || p.Y < -hair || p.X > s.Width+hair || p.Y > s.Height+hair || !path.Finite() {
 					return "a line leaves the drawing"

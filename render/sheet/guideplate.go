@@ -46,9 +46,37 @@ func (in Input) picture(s making.Step) Picture {
 		Sheet: draft.NewSheet(row.width/scene.Px, row.height/scene.Px, white),
 		in:    in, step: s, width: row.width, height: row.height, mirrored: in.Left && s.Handed,
 	}
-	d.Scene().Tooth = false
 	row.draw(d)
-	return Picture{d.Scene(), words.Say("guide.picture." + row.means)}
+	return Picture{tight(d.Scene()), words.Say("guide.picture." + row.means)}
+}
+
+// tight is a drawing without the room over and under it, but for some air.
+func tight(s *scene.Scene) *scene.Scene {
+	const air = 2.0
+	top, foot := s.Height, 0.0
+	for _, b := range draft.TextBoxes(s) {
+		top, foot = min(top, b.Y0*scene.Px), max(foot, b.Y1*scene.Px)
+	}
+	for _, item := range s.Items {
+		for _, path := range pathsOf(item) {
+			for _, p := range path {
+				top, foot = min(top, p.Y), max(foot, p.Y)
+			}
+		}
+	}
+	up := func(p at) at { return at{X: p.X, Y: p.Y - top + air} }
+	return &scene.Scene{Width: s.Width, Height: foot - top + 2*air, Ground: s.Ground, Items: moved(s.Items, up)}
+}
+
+// pathsOf are an item's lines; a text has none.
+func pathsOf(item scene.Item) []scene.Path {
+	switch it := item.(type) {
+	case scene.Face:
+		return []scene.Path{it.Outline}
+	case scene.Stroke:
+		return it.Paths
+	}
+	return nil
 }
 
 func drawnFor(s making.Step) (drawn, bool) {
