@@ -71,3 +71,7 @@ func stations(r *Resolved, height Length) []Length {
 	}
 	return all
 }
+
+// Fence is how far the machine's fence stands from the needle: an open section's
+// leaves reach from their fold to it, before the fore edge is trimmed.
+func (b Book) Fence() Length { return b.Resolved.Page.Width + b.Resolved.Page.TrimFore }

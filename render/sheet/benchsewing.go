@@ -89,7 +89,7 @@ func (in Input) sewingNumbers(w float64) block {
 	}
 	return in.numbers([]figure{
 		{"bench.seamStart", in.sized(b.Sewing.Seam.Low)}, {"bench.seamStop", in.sized(b.Sewing.Seam.High)}, {"bench.stitch", in.sized(r.Sewing.Stitch)},
-		{"bench.fence", in.sized(r.Page.Width)}, thread, {"bench.stitches", fmt.Sprint(b.Sewing.Stitches)},
+		{"bench.fence", in.sized(b.Fence())}, thread, {"bench.stitches", fmt.Sprint(b.Sewing.Stitches)},
 	}, w, 3)
 }
 

@@ -242,7 +242,7 @@ func (in Input) seamFacts() []fact {
 	facts := []fact{
 		told(words.Say("template.fact.seam"), words.Say("template.fromTo", words.With{"from": in.size(seam.Low), "to": in.sized(seam.High)})),
 		told(words.Say("template.fact.stitches"), words.Say("template.stitches", words.With{"count": b.Sewing.Stitches, "size": in.sized(b.Resolved.Sewing.Stitch)})),
-		told(words.Say("template.fact.fence"), in.sized(b.Resolved.Page.Width+b.Resolved.Page.TrimFore)),
+		told(words.Say("template.fact.fence"), in.sized(b.Fence())),
 	}
 	return append(append(facts, in.threadFacts()...), usualCare(making.Machine))
 }
