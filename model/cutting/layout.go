@@ -155,32 +155,29 @@ func (g *group) along(cut Direction) int64 {
 	return g.height
 }
 
-// layParts divides a rectangle among parts, and what they leave beyond.
+// layParts divides a rectangle among parts, and what they leave beyond; from the
+// last to the first, since there may be a hundred thousand.
 func (l layer) layParts(cut Direction, parts []*group, x, y, width, height int64) Part {
-	first := parts[0]
-	if len(parts) == 1 {
-		return l.layLast(cut, first, x, y, width, height)
+	last, before := len(parts)-1, int64(0)
+	for _, p := range parts[:last] {
+		before += p.along(cut)
 	}
-	whole := Part{X: x, Y: y, Width: width, Height: height, Cut: cut, Piece: Waste}
+	part := Part{X: x, Y: y, Width: width, Height: height}
 	if cut == Vertical {
-		whole.At = x + first.width - l.kerf
-		whole.Parts = []Part{
-			l.lay(first, x, y, first.width-l.kerf, height),
-			l.layParts(cut, parts[1:], x+first.width, y, width-first.width, height),
-		}
-		return whole
+		part.X, part.Width = x+before, width-before
+	} else {
+		part.Y, part.Height = y+before, height-before
 	}
-	whole.At = y + first.height - l.kerf
-	whole.Parts = []Part{
-		l.lay(first, x, y, width, first.height-l.kerf),
-		l.layParts(cut, parts[1:], x, y+first.height, width, height-first.height),
+	part = l.layLast(cut, parts[last], part)
+	for _, p := range slices.Backward(parts[:last]) {
+		part = l.layBefore(cut, p, part)
 	}
-	return whole
+	return part
 }
 
-// layLast lays the last part of a run, and cuts off the rest beyond it.
-func (l layer) layLast(cut Direction, last *group, x, y, width, height int64) Part {
-	kept := last.along(cut) - l.kerf
+// layLast lays the last part of a run in what is left, and cuts off the rest.
+func (l layer) layLast(cut Direction, last *group, left Part) Part {
+	x, y, width, height, kept := left.X, left.Y, left.Width, left.Height, last.along(cut)-l.kerf
 	switch {
 	case cut == Vertical && width > kept:
 		return l.cutOff(cut, x, y, width, height, kept, l.lay(last, x, y, kept, height))
@@ -188,6 +185,21 @@ func (l layer) layLast(cut Direction, last *group, x, y, width, height int64) Pa
 		return l.cutOff(cut, x, y, width, height, kept, l.lay(last, x, y, width, kept))
 	}
 	return l.lay(last, x, y, width, height)
+}
+
+// layBefore lays a group to the left of what is laid already, or below it.
+func (l layer) layBefore(cut Direction, g *group, laid Part) Part {
+	whole := Part{X: laid.X, Y: laid.Y, Width: laid.Width, Height: laid.Height, Cut: cut, Piece: Waste}
+	var first Part
+	if cut == Vertical {
+		whole.X, whole.Width, whole.At = laid.X-g.width, laid.Width+g.width, laid.X-l.kerf
+		first = l.lay(g, whole.X, whole.Y, g.width-l.kerf, whole.Height)
+	} else {
+		whole.Y, whole.Height, whole.At = laid.Y-g.height, laid.Height+g.height, laid.Y-l.kerf
+		first = l.lay(g, whole.X, whole.Y, whole.Width, g.height-l.kerf)
+	}
+	whole.Parts = []Part{first, laid}
+	return whole
 }
 
 // sheet lays a group out on a whole sheet, whose lost strips are cut off first.

@@ -193,6 +193,9 @@ func evened(counts []int64, most int64) []int64 {
 // with.
 func (p *problem) plainColumns() {
 	for at, from := range p.parents {
+		if p.stop() {
+			return
+		}
 		t := p.tables[from.table]
 		for f, fit := range t.fits {
 			across, up := t.x.at[from.i]/fit.w, t.y.at[from.j]/fit.h

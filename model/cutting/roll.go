@@ -28,7 +28,8 @@ type RollPlan struct {
 	RowsUpTo int64 // no plan whose rows are this long at most is shorter; 0 where that was not shown
 }
 
-// Shortest plans a roll for the least length. See [Fewest] for the rest.
+// Shortest plans a roll for the least length. See [Fewest] for the rest; there is
+// a plan of every roll, however early the context ends.
 func Shortest(ctx context.Context, roll Roll, report func(Progress)) (RollPlan, error) {
 	job := roll.job()
 	if err := job.check(); err != nil {
@@ -41,11 +42,11 @@ func Shortest(ctx context.Context, roll Roll, report func(Progress)) (RollPlan, 
 	r := newRows(wanted, searchEnd(ctx))
 	r.report = r.inSizes(report)
 	r.run()
-	if r.plan == nil {
-		return RollPlan{}, ctx.Err()
-	}
 	r.stop = func() bool { return ctx.Err() != nil }
-	r.tidy()
+	if r.plan != nil {
+		r.tidy()
+	}
+	r.takeShelves(wanted)
 	return r.answer(job, wanted, roll), nil
 }
 

@@ -38,6 +38,7 @@ func newRows(j Job, stop func() bool) *rows {
 		p.wants = append(p.wants, piece.Count)
 	}
 	r := &rows{finish: &finish{problem: p}, width: j.Sheets[0].Width + j.Kerf, longest: j.Sheets[0].Height + j.Kerf}
+	r.floor = r.floorOf(j)
 	unit := j.unit()
 	r.across, r.along = scaling{1, unit}, scaling{1, unit}
 	if at, ok := sums(r.across.down(r.width), r.sides(alongX, r.across)); !ok || len(at) > mostAcross {
@@ -51,6 +52,38 @@ func newRows(j Job, stop func() bool) *rows {
 		r.lines = all[within(all, r.lines-1)+1]
 	}
 	return r
+}
+
+// floorOf is a length that needs no certificate: that of the pieces' areas, or
+// of one piece.
+func (r *rows) floorOf(j Job) int64 {
+	j.Sheets = []Sheet{j.Sheets[0]}
+	j.Sheets[0].Cost = r.longest
+	floor := j.areaBound(1)
+	shortest := slices.Repeat([]int64{r.longest}, len(r.wants))
+	for _, f := range r.fits {
+		if f.w <= r.width {
+			shortest[f.kind] = min(shortest[f.kind], f.h)
+		}
+	}
+	return max(floor, slices.Max(shortest))
+}
+
+// takeShelves takes rows of shelves where they are shorter, or all there is.
+func (r *rows) takeShelves(j Job) {
+	plan, _ := j.shelved(mostInPattern(len(j.Pieces)))
+	if r.plan == nil || r.length(plan) < r.length(r.plan) {
+		r.plan = plan
+	}
+}
+
+// length is that of a plan's rows, each no longer than its pieces need.
+func (r *rows) length(plan []patternUse) int64 {
+	length := int64(0)
+	for _, u := range plan {
+		length += u.times * newGatherer(r.fits).gathered(u.build).height
+	}
+	return length
 }
 
 // Exact places that are gone without, since filling a table of them takes long.
@@ -160,9 +193,9 @@ func (r *rows) try(from, to int) {
 	r.conclude()
 }
 
-// least is what the lines show, on the grid.
+// least is what needs no rows to be shown, on the grid.
 func (r *rows) least() int64 {
-	return r.along.down(r.lines)
+	return r.along.down(max(r.lines, r.floor))
 }
 
 // conclude says what a level shows. A plan with a longer row is at least that
@@ -185,7 +218,7 @@ func (r *rows) inSizes(report func(Progress)) func(Progress) {
 	if report == nil {
 		return nil
 	}
-	return func(p Progress) { report(Progress{p.Cost * r.along.by, max(r.lines, r.lower*r.along.by)}) }
+	return func(p Progress) { report(Progress{p.Cost * r.along.by, max(r.lines, r.floor, r.lower*r.along.by)}) }
 }
 
 // sumAbove is the least length at or above one that pieces come to.
@@ -211,7 +244,7 @@ func (r *rows) answer(job, wanted Job, roll Roll) RollPlan {
 		cost += u.times * (row.Height + job.Kerf)
 	}
 	plan := RollPlan{Plan: r.finish.answer(job, wanted)}
-	plan.Cost, plan.LowerBound, plan.Proof = cost, r.lines, Unproved
+	plan.Cost, plan.LowerBound, plan.Proof = cost, max(r.lines, r.floor), Unproved
 	if !r.rounded {
 		plan.LowerBound = max(plan.LowerBound, r.lower*r.along.by)
 		plan.RowsUpTo = max(0, r.upTo*r.along.by-job.Kerf)
