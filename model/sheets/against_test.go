@@ -3,6 +3,7 @@ package sheets
 import (
 	"context"
 	"errors"
+	"slices"
 	"testing"
 	"time"
 
@@ -44,5 +45,41 @@ func TestForbiddenTurnKnownOrNot(t *testing.T) {
 	long.Pieces[0].Lying = false
 	if o := at(context.Background(), long); usable.Length > usable.Width && (o.Fits || o.Unknown) {
 		t.Errorf("too long %+v", o)
+	}
+}
+
+// The same of a roll, whose grain runs along it. By arithmetic: a covering of
+// 368 × 252 mm lies either way across 980 mm; one as high as 990 mm lies along it
+// only.
+func TestForbiddenTurnOfRoll(t *testing.T) {
+	var job Job
+	for _, j := range Jobs(demo("Ebbwhite Drawing 170"), 10) {
+		if j.Pieces[0].Part == book.PartCovering {
+			job = j
+		}
+	}
+	at := func(ctx context.Context, j Job) Cutting {
+		c, err := j.Plan(ctx, Bench{}, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return c
+	}
+	late, cancel := context.WithDeadline(context.Background(), time.Unix(0, 0))
+	defer cancel()
+	// Three across, 252 mm wide, in rows of 368 mm: ten coverings are four rows.
+	if c := at(late, job); !c.Other.Fits || c.Other.Unknown || c.Other.Length != 4*368*measure.Millimetre || c.Length <= 0 {
+		t.Errorf("after the deadline %+v, %v", c.Other, c.Length)
+	}
+	off, stop := context.WithCancel(context.Background())
+	stop()
+	if o := at(off, job).Other; o.Fits || !o.Unknown {
+		t.Errorf("called off %+v", o)
+	}
+	long := job
+	long.Pieces = slices.Clone(job.Pieces)
+	long.Pieces[0].Height = 990 * measure.Millimetre
+	if c := at(context.Background(), long); c.Other.Fits || c.Other.Unknown || c.Length <= 0 {
+		t.Errorf("too long %+v, %v", c.Other, c.Length)
 	}
 }

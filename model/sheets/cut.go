@@ -3,6 +3,7 @@ package sheets
 import (
 	"context"
 	"errors"
+	"time"
 
 	"grainwise/model/cutting"
 	"grainwise/model/stock"
@@ -81,16 +82,22 @@ func (j Job) against(ctx context.Context, o *Other) {
 	defer cancel()
 	job, _ := j.cut(Bench{}, true)
 	plan, err := cutting.Fewest(ctx, job, nil)
-	var trouble *cutting.Trouble
-	switch {
-	case errors.Is(ctx.Err(), context.Canceled):
-		o.Unknown = true
-	case err == nil:
-		o.Fits, o.Sheets = true, plan.Sheets
-	case !errors.As(err, &trouble) || trouble.Fault != cutting.TooLarge:
-		o.Unknown = true
+	if o.settle(ctx, err); o.Fits {
+		o.Sheets = plan.Sheets
 	}
 }
+
+// settle says what a planner's answer shows: only a piece too large does not fit.
+func (o *Other) settle(ctx context.Context, err error) {
+	var trouble *cutting.Trouble
+	tooLarge := errors.As(err, &trouble) && trouble.Fault == cutting.TooLarge
+	called := errors.Is(ctx.Err(), context.Canceled)
+	o.Fits = err == nil && !called
+	o.Unknown = called || err != nil && !tooLarge
+}
+
+// otherTime is what the forbidden turn may take, after the plan for the right one.
+const otherTime = time.Second / 2
 
 // ownTime is a context that outlives another's deadline, but not its being
 // called off.

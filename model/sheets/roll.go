@@ -2,7 +2,6 @@ package sheets
 
 import (
 	"context"
-	"time"
 
 	"grainwise/model/cutting"
 	"grainwise/model/stock"
@@ -10,10 +9,11 @@ import (
 
 // planRoll plans a job whose material comes from a roll. Its layouts are rows.
 func (j Job) planRoll(ctx context.Context, bench Bench, report func(cutting.Progress)) (Cutting, error) {
-	c := Cutting{Job: j, Other: j.otherOfRoll(ctx)}
+	c := Cutting{Job: j, Other: j.yieldsOfRoll()}
 	plan, err := cutting.Shortest(ctx, j.roll(false), report)
 	if trouble, ok := err.(*cutting.Trouble); ok {
 		c.Trouble = trouble
+		j.againstOfRoll(ctx, &c.Other)
 		return c, nil
 	}
 	if err != nil {
@@ -26,6 +26,7 @@ func (j Job) planRoll(ctx context.Context, bench Bench, report func(cutting.Prog
 		c.Plan.Layouts[i].Sheet = i
 	}
 	c.complete(bench)
+	j.againstOfRoll(ctx, &c.Other)
 	return c, nil
 }
 
@@ -37,11 +38,8 @@ func (j Job) roll(against bool) cutting.Roll {
 	return r
 }
 
-// otherTime is what the forbidden turn may take of the time for the plan itself.
-const otherTime = time.Second / 2
-
-// otherOfRoll is what the forbidden turn would take: a length.
-func (j Job) otherOfRoll(ctx context.Context) Other {
+// yieldsOfRoll is what a row gives of each piece alone, either way.
+func (j Job) yieldsOfRoll() Other {
 	o := Other{Forbidden: j.Material.Grain != stock.None}
 	for _, p := range j.Pieces {
 		height, width := p.Height, p.Width
@@ -51,15 +49,21 @@ func (j Job) otherOfRoll(ctx context.Context) Other {
 		o.Right = append(o.Right, int(j.Material.RollWidth/max(1, width)))
 		o.PerSheet = append(o.PerSheet, int(j.Material.RollWidth/max(1, height)))
 	}
-	if !o.Forbidden {
-		return o
-	}
-	ctx, cancel := context.WithTimeout(ctx, otherTime)
-	defer cancel()
-	if plan, err := cutting.Shortest(ctx, j.roll(true), nil); err == nil {
-		o.Fits, o.Length = true, Length(plan.Length)
-	}
 	return o
+}
+
+// againstOfRoll finds the length that the forbidden turn would take, in a time of
+// its own after the plan's.
+func (j Job) againstOfRoll(ctx context.Context, o *Other) {
+	if !o.Forbidden {
+		return
+	}
+	ctx, cancel := ownTime(ctx)
+	defer cancel()
+	plan, err := cutting.Shortest(ctx, j.roll(true), nil)
+	if o.settle(ctx, err); o.Fits {
+		o.Length = Length(plan.Length)
+	}
 }
 
 // rowSteps are the cuts across the roll that set its rows free.
