@@ -54,22 +54,32 @@ func realPath(path string) (string, error) {
 }
 
 func replace(path string, write func(io.Writer) error) error {
-	mode, err := modeOf(path)
-	if err != nil {
-		return err
-	}
-	draft, err := newDraft(path)
+	draft, err := drafted(path, write)
 	if err != nil {
 		return err
 	}
 	defer draft.discard()
-	if err := draft.fill(write, mode); err != nil {
-		return err
-	}
 	if err := draft.putAt(path); err != nil {
 		return err
 	}
 	return syncFolder(filepath.Dir(path))
+}
+
+// drafted is the whole new text, on the disk and not yet in the file's place.
+func drafted(path string, write func(io.Writer) error) (*draft, error) {
+	mode, err := modeOf(path)
+	if err != nil {
+		return nil, err
+	}
+	d, err := newDraft(path)
+	if err != nil {
+		return nil, err
+	}
+	if err := d.fill(write, mode); err != nil {
+		d.discard()
+		return nil, err
+	}
+	return d, nil
 }
 
 // modeOf is the mode to keep, 0 for a new file.

@@ -57,8 +57,12 @@ func runChild(child string) int {
 const setName = "Parts"
 
 func writeSet(folder string) error {
-	_, err := FilesIn(folder).Write(setName, ".csv", make([]byte, 100_000))
-	return err
+	s := FilesIn(folder)
+	defer s.Discard()
+	if _, err := s.Write(setName, ".csv", make([]byte, 100_000)); err != nil {
+		return err
+	}
+	return s.Done()
 }
 
 // version is a project that tells by its copies, its name and its notes which

@@ -2,6 +2,7 @@ package project
 
 import (
 	"errors"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -15,26 +16,75 @@ import (
 	"grainwise/assets/words"
 )
 
-// FileSet writes files that belong together into one folder, each wholly or not
-// at all. No two of them get the same name.
+// FileSet writes files that belong together into one folder, all or none: a disk
+// that is full at the last of them leaves those that were there as they were. No
+// two of them get the same name.
 type FileSet struct {
 	folder string
 	taken  map[string]bool
+	drafts []waiting
+}
+
+// waiting is a file that is written and waits for its place.
+type waiting struct {
+	draft      *draft
+	path, real string // as it is told, and with links followed
 }
 
 // FilesIn is a set that goes into a folder, which is made when the first file is
 // written.
-func FilesIn(folder string) *FileSet { return &FileSet{folder, map[string]bool{}} }
+func FilesIn(folder string) *FileSet { return &FileSet{folder: folder, taken: map[string]bool{}} }
 
 // Write writes one file, called by a text of any letters and an ending of our own,
-// and returns its path. A file of that name from another day is replaced. Every
-// error is a [*Problem], and what was there is then still there.
+// and returns the path where [FileSet.Done] puts it. Every error is a [*Problem].
 func (s *FileSet) Write(text, ending string, data []byte) (path string, err error) {
 	path = filepath.Join(s.folder, s.name(text, ending))
 	if err := os.MkdirAll(s.folder, 0o777); err != nil {
 		return "", noFolderThere(path, err)
 	}
-	return path, WriteFile(path, data)
+	return path, s.write(path, data)
+}
+
+func (s *FileSet) write(path string, data []byte) error {
+	real, err := realPath(path)
+	if err != nil {
+		return unwritable(path, err)
+	}
+	sweep(real)
+	d, err := drafted(real, func(w io.Writer) error {
+		_, err := w.Write(data)
+		return err
+	})
+	if err != nil {
+		return unwritable(path, err)
+	}
+	s.drafts = append(s.drafts, waiting{d, path, real})
+	return nil
+}
+
+// Done puts all that was written in its place. Files of their names from another
+// day are replaced. Every error is a [*Problem].
+func (s *FileSet) Done() error {
+	defer s.Discard()
+	for _, p := range s.drafts {
+		if err := p.draft.putAt(p.real); err != nil {
+			return unwritable(p.path, err)
+		}
+	}
+	for _, p := range s.drafts {
+		if err := syncFolder(filepath.Dir(p.real)); err != nil {
+			return unwritable(p.path, err)
+		}
+	}
+	return nil
+}
+
+// Discard leaves nothing of what has no place yet.
+func (s *FileSet) Discard() {
+	for _, p := range s.drafts {
+		p.draft.discard()
+	}
+	s.drafts = nil
 }
 
 // name is the text's file name, counted on where the set has it already.

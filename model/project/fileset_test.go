@@ -28,8 +28,16 @@ func TestASetOfFiles(t *testing.T) {
 	}
 	for _, text := range []string{"Bench sheet", "BENCH SHEET", "bench/sheet", "Bench?sheet", "Zoe\u0308", "ZOË"} {
 		path, err := s.Write(text, ".pdf", []byte(text))
-		if err != nil || path != filepath.Join(folder, want[text]) || contents(t, path) != text {
+		if err != nil || path != filepath.Join(folder, want[text]) {
 			t.Errorf("%q is at %q, want %q: %v", text, path, want[text], err)
+		}
+	}
+	if err := s.Done(); err != nil {
+		t.Fatal(err)
+	}
+	for text, name := range want {
+		if got := contents(t, filepath.Join(folder, name)); got != text {
+			t.Errorf("%s holds %q, want %q", name, got, text)
 		}
 	}
 	if entries, err := os.ReadDir(folder); err != nil || len(entries) != len(want) {
@@ -48,10 +56,35 @@ func TestASetOfFiles(t *testing.T) {
 func TestASetAgain(t *testing.T) {
 	folder := t.TempDir()
 	for _, day := range []string{"Monday", "Tuesday"} {
-		path, err := FilesIn(folder).Write("Parts", ".csv", []byte(day))
-		if err != nil || contents(t, path) != day || filepath.Base(path) != "Parts.csv" {
+		s := FilesIn(folder)
+		path, err := s.Write("Parts", ".csv", []byte(day))
+		if err = errors.Join(err, s.Done()); err != nil || contents(t, path) != day || filepath.Base(path) != "Parts.csv" {
 			t.Errorf("%s: %q, %v", day, path, err)
 		}
+	}
+}
+
+// One file that cannot be written keeps the whole set from its place.
+func TestASetIsWrittenWhollyOrNotAtAll(t *testing.T) {
+	folder := t.TempDir()
+	old := filepath.Join(folder, "A.csv")
+	if err := errors.Join(os.WriteFile(old, []byte("old"), 0o600), os.Mkdir(filepath.Join(folder, "C.csv"), 0o700)); err != nil {
+		t.Fatal(err)
+	}
+	s := FilesIn(folder)
+	_, err1 := s.Write("A", ".csv", []byte("new"))
+	_, err2 := s.Write("B", ".csv", []byte("new"))
+	if err1 != nil || err2 != nil {
+		t.Fatal(err1, err2)
+	}
+	_, err := s.Write("C", ".csv", []byte("new"))
+	refusal(t, err, "C.csv", "not a file")
+	s.Discard()
+	if contents(t, old) != "old" {
+		t.Error("the old file has changed")
+	}
+	if entries, err := os.ReadDir(folder); err != nil || len(entries) != 2 {
+		t.Errorf("%v, %v", entries, err)
 	}
 }
 

@@ -8,10 +8,11 @@ import (
 	"grainwise/model/project"
 )
 
-// WriteAll writes files into a folder, which is made where it is not there, each
-// wholly or not at all. It stops between two files when ctx is done.
+// WriteAll writes files into a folder, which is made where it is not there, all or
+// none. It stops between two files when ctx is done.
 func WriteAll(ctx context.Context, folder string, files []File) error {
 	set := project.FilesIn(folder)
+	defer set.Discard()
 	for _, f := range files {
 		if err := ctx.Err(); err != nil {
 			return err
@@ -21,5 +22,5 @@ func WriteAll(ctx context.Context, folder string, files []File) error {
 			return err
 		}
 	}
-	return nil
+	return set.Done()
 }
