@@ -73,6 +73,9 @@ func caliper(style measure.Style) measure.Style {
 	return measure.Style{Decimals: 2}
 }
 
+// Run tells a length of thread, tape or cloth in metres or yards, rounded up.
+func Run(l Length, style measure.Style) string { return run(l).text(style) }
+
 func (r run) text(style measure.Style) string {
 	key, unit := "making.metres", measure.Metre
 	if style.System == measure.Imperial {

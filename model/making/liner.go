@@ -53,7 +53,7 @@ func markLiner(b book.Book) Step {
 		s.saying = "one"
 	}
 	if len(b.Liner.Valleys) > 1 {
-		s.Blanks["step"] = b.Liner.Valleys[1] - b.Liner.Valleys[0]
+		s.Blanks["step"] = thick(b.Liner.Valleys[1] - b.Liner.Valleys[0]) // finely, for it is added up
 	}
 	return s
 }

@@ -73,6 +73,19 @@ func TestBenchSheetOfTheDemo(t *testing.T) {
 	}
 }
 
+// What is needed is told up, as in the guide. Source: by hand, a seam of 170 mm in
+// stitches of 4.5 through 1.76 + 0.15 takes 2 · 170 · (1 + 1.91/4.5) + 4 · 150 mm of
+// thread, six sections 6506; the liner's folds lie 21.76 mm apart, which a tenth of
+// a millimetre would tell 0.2 mm wrong at the last.
+func TestNeedsAreToldUp(t *testing.T) {
+	said := textsOf(benchSheet(demoSet(t)))
+	for _, want := range []string{"6.6 m, 0.28 mm\n", "24 g PVA\n", "21.76 mm"} {
+		if !strings.Contains(said, want) {
+			t.Errorf("the sheet lacks %q", want)
+		}
+	}
+}
+
 // What the maker leaves as it is stands there with the reason.
 func TestAcceptedFindingsStandOnTheSheet(t *testing.T) {
 	in := demoSet(t)

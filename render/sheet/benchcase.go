@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"math"
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
@@ -21,7 +22,7 @@ func (in Input) caseNumbers(w float64) block {
 		{"bench.turnIn", in.sized(r.Covering.TurnIn)},
 		{"bench.casingFore", in.sized(b.Casing.ForeEdge)},
 		{"bench.casingHead", in.size(b.Casing.Head) + " · " + in.sized(b.Casing.Tail)},
-		{"bench.adhesive", words.Say("bench.adhesiveOf", words.With{"grams": fmt.Sprintf("%.0f", b.WetAdhesive()), "name": adhesiveName(b)})},
+		{"bench.adhesive", words.Say("bench.adhesiveOf", words.With{"grams": fmt.Sprintf("%.0f", math.Ceil(b.WetAdhesive())), "name": adhesiveName(b)})},
 	}
 	note := lines(words.Say("bench.closed.note", words.With{"shift": in.sized(b.Casing.ShiftIfOpen)}), body(), w)
 	return stacked(in.numbers(figures, w, 3), note)

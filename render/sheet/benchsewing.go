@@ -5,6 +5,8 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/making"
+	"grainwise/model/measure"
 	"grainwise/render/scene"
 )
 
@@ -93,10 +95,7 @@ func (in Input) sewingNumbers(w float64) block {
 	}, w, 3)
 }
 
-// metres is a long length, in metres or yards.
+// metres is a long length, in metres or yards, never less than is needed.
 func (in Input) metres(l book.Length) string {
-	if in.System.String() == "inch" {
-		return words.Say("making.yards", words.With{"length": fmt.Sprintf("%.1f", l.MM()/914.4)})
-	}
-	return words.Say("making.metres", words.With{"length": fmt.Sprintf("%.1f", l.MM()/1000)})
+	return making.Run(l, measure.Style{System: in.System})
 }
