@@ -292,3 +292,35 @@ func TestRandomCasesAgainstGlpsol(t *testing.T) {
 		t.Errorf("%d of %d proved", proved, tried)
 	}
 }
+
+// Pieces narrower than a thousandth of their sheet, where places are rounded: the
+// bound is not above what glpsol proves of all pieces side by side.
+func TestSliversAreNotCountedTooWide(t *testing.T) {
+	r := rand.New(rand.NewSource(26))
+	for range 12 {
+		const high = 1009
+		sheet := cutting.Sheet{Width: 1_000_000 + r.Int63n(1000), Height: high, Cost: 1, Stock: cutting.Unlimited}
+		sliver := cutting.Piece{Width: 300 + r.Int63n(600), Height: high, Count: 2000 + r.Int63n(6000)}
+		strip := cutting.Piece{Width: 5003 + r.Int63n(300_000), Height: high, Count: 1 + r.Int63n(12)}
+		job := cutting.Job{Sheets: []cutting.Sheet{sheet}, Pieces: []cutting.Piece{sliver, strip}}
+		var ways [][]int64
+		for n := int64(0); n*strip.Width <= sheet.Width; n++ {
+			ways = append(ways, []int64{(sheet.Width - n*strip.Width) / sliver.Width, n})
+		}
+		want := provedBy(t, job, ways)
+		plan, err := cutting.Fewest(stoppedAfter(2000), job, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if plan.LowerBound > want || plan.Cost < want || plan.Proved() && plan.Cost != want {
+			t.Errorf("%+v: %d sheets, bound %d, proof %q; glpsol proves %d", job, plan.Cost, plan.LowerBound, plan.Proof, want)
+		}
+		c := plan.Certificate
+		for _, w := range ways {
+			if held := w[0]*c.Weights[0] + w[1]*c.Weights[1]; held > c.Best[0] {
+				t.Errorf("%+v: a sheet holds %d of weight, the certificate says %d", job, held, c.Best[0])
+				break
+			}
+		}
+	}
+}

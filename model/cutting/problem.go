@@ -73,6 +73,21 @@ func (g grid) on(side int64) (int64, func(int64) int64) {
 	return side / g.unit, func(size int64) int64 { return size / g.unit }
 }
 
+// ignoreSlivers leaves out the kinds that, rounded down, some sheet would hold
+// without end: they add nothing to a bound.
+func (p *problem) ignoreSlivers(j Job) {
+	for _, s := range j.Sheets {
+		width, height := s.usable()
+		width, height = width+j.Kerf, height+j.Kerf
+		for _, f := range p.fits {
+			if f.w <= width && f.h <= height && (f.w*steps < width || f.h*steps < height) {
+				p.wants[f.kind] = 0
+			}
+		}
+	}
+	p.fits = slices.DeleteFunc(p.fits, func(f fit) bool { return p.wants[f.kind] == 0 })
+}
+
 // fitted are the positions that fit a rectangle, on its grid. The others are
 // left too large for it.
 func (p *problem) fitted(width, height int64, g grid) (fits []fit, onWidth, onHeight int64) {

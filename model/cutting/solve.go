@@ -91,6 +91,11 @@ func (f *finish) boundFrom(loose *problem, ok bool) {
 		loose.plainColumns()
 		loose.generate()
 		f.lower, f.bounded, f.missing = loose.lower, loose.certificate, loose.missing
+		for k, n := range loose.wants {
+			if n == 0 {
+				f.bounded.Weights[k] = 0
+			}
+		}
 	}
 }
 
@@ -117,6 +122,9 @@ func (p *problem) noWeights() Certificate {
 // large tables, which a rough one never does, or where it was told to stop.
 func newProblem(j Job, g grid, stop func() bool) (*problem, bool) {
 	p := j.bare(stop)
+	if g.rough == roundedDown {
+		p.ignoreSlivers(j)
+	}
 	for _, s := range j.Sheets {
 		width, height := s.usable()
 		if stop() {
