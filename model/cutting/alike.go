@@ -7,7 +7,7 @@ func MostAlike(width, height, pieceWidth, pieceHeight int64) int64 {
 		return 0
 	}
 	p := &problem{fits: positions([]Piece{{Width: pieceWidth, Height: pieceHeight, Turn: true}}, 0)}
-	t, ok := p.addTable(width, height, false, grid{unit: gcd(pieceWidth, pieceHeight)})
+	t, ok := p.addTable(width, height, grid{unit: gcd(pieceWidth, pieceHeight)})
 	if !ok {
 		return 0
 	}

@@ -117,15 +117,14 @@ func sides(fits []fit, width int64, side func(fit) int64) []int64 {
 func alongX(f fit) int64 { return f.w }
 func alongY(f fit) int64 { return f.h }
 
-// addTable makes the table of one rectangle; its height may be asked for below
-// the whole with every row, as for a roll. False where it would be too large.
-func (p *problem) addTable(width, height int64, everyRow bool, g grid) (*table, bool) {
+// addTable makes the table of one rectangle; false where it would be too large.
+func (p *problem) addTable(width, height int64, g grid) (*table, bool) {
 	fits, width, height := p.fitted(width, height, g)
 	x, ok := newAxis(width, sides(fits, width, alongX), true)
 	if !ok {
 		return nil, false
 	}
-	y, ok := newAxis(height, sides(fits, width, alongY), !everyRow)
+	y, ok := newAxis(height, sides(fits, width, alongY), true)
 	if !ok || len(x.at)*len(y.at) > mostStates {
 		return nil, false
 	}

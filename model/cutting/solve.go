@@ -130,7 +130,7 @@ func newProblem(j Job, g grid, stop func() bool) (*problem, bool) {
 		if stop() {
 			return nil, false
 		}
-		t, ok := p.addTable(width+j.Kerf, height+j.Kerf, false, g)
+		t, ok := p.addTable(width+j.Kerf, height+j.Kerf, g)
 		if !ok {
 			return nil, false
 		}
