@@ -201,13 +201,3 @@ func (s scale) layout(l cutting.Layout) layoutAnswer {
 	})
 	return a
 }
-
-func (s scale) tree(p cutting.Part) treeAnswer {
-	switch {
-	case p.Cut != "":
-		return treeAnswer{Cut: p.Cut, At: s.size(p.At), Parts: []treeAnswer{s.tree(p.Parts[0]), s.tree(p.Parts[1])}}
-	case p.Piece == cutting.Waste:
-		return treeAnswer{Waste: true}
-	}
-	return treeAnswer{Piece: s.Job.Pieces[p.Piece].ID}
-}
