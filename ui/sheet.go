@@ -41,7 +41,7 @@ func (w *Window) openSheet(title string, content fyne.CanvasObject, least fyne.S
 	body, room := dressed(content), w.win.Canvas().Size().Height-sheetAir
 	if needs := body.MinSize(); needs.Height > room {
 		least = fyne.NewSize(needs.Width+sheetSide, room)
-		s.scroll = controls.NewScroller(content)
+		s.scroll = controls.NewScroller(controls.Inset(0, 0, 0, sheetSide, content)) // beside the bar
 		body = dressed(s.scroll)
 	}
 	s.popup = widget.NewModalPopUp(body, w.win.Canvas())

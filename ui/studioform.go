@@ -17,13 +17,15 @@ type studioForm struct {
 	sheet   *sheet
 	rows    []studioRow
 	entries []*studioEntry
-	list    *fyne.Container // a line of text, then the rows
-	trouble *controls.Label // under the row that it speaks of
+	lines   []fyne.CanvasObject // one for each row
+	list    *fyne.Container     // a line of text, then the rows under their heads
+	trouble *controls.Label     // under the row that it speaks of
 }
 
 // studioRow is one value that is asked for.
 type studioRow struct {
 	key, label, unit string
+	head             string // of the rows from here on
 	shown            string // what its entry begins with
 	hint             string // what an empty entry stands for
 	take             func(s *project.Studio, text string) error
@@ -44,12 +46,16 @@ func (w *Window) openStudioForm(title, text string, rows []studioRow) {
 	f := &studioForm{window: w, rows: rows, trouble: controls.NewLabel(controls.TroubleLabel, "")}
 	f.list = controls.Down(6, prose(text))
 	for _, row := range rows {
+		if row.head != "" {
+			f.list.Add(controls.Inset(8, 0, 0, 0, controls.NewLabel(controls.HeadLabel, row.head)))
+		}
 		entry := f.entry(row)
-		f.entries = append(f.entries, entry)
-		f.list.Add(controls.Across(8,
+		line := controls.Across(8,
 			controls.Fixed(studioLabelWidth, 0, controls.NewLabel(controls.PlainLabel, row.label)),
 			controls.Fixed(studioEntryWidth, 0, entry),
-			controls.NewLabel(controls.QuietLabel, row.unit)))
+			controls.NewLabel(controls.QuietLabel, row.unit))
+		f.entries, f.lines = append(f.entries, entry), append(f.lines, line)
+		f.list.Add(line)
 	}
 	f.sheet = w.openSheet(title, f.list, fyne.NewSize(sheetWidth, 0),
 		controls.Spring(),
@@ -93,7 +99,7 @@ func (f *studioForm) keep() {
 func (f *studioForm) refuse(i int, err error) {
 	f.trouble.SetText(words.Say("tools.trouble", words.With{"tool": f.rows[i].label, "why": err.Error()}))
 	f.list.Remove(f.trouble)
-	f.list.Objects = slices.Insert(f.list.Objects, i+2, fyne.CanvasObject(f.trouble))
+	f.list.Objects = slices.Insert(f.list.Objects, slices.Index(f.list.Objects, f.lines[i])+1, fyne.CanvasObject(f.trouble))
 	f.list.Refresh()
 	f.window.win.Canvas().Focus(f.entries[i])
 }

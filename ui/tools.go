@@ -49,13 +49,14 @@ func (w *Window) toolsSheet() {
 func (w *Window) limitsSheet() {
 	system, own := w.session.System(), w.session.Studio().Limits
 	var rows []studioRow
+	heads := limitHeads()
 	for _, limit := range check.LimitTable() {
 		shown := ""
 		if v, set := own[limit.Key]; set {
 			shown = project.LimitText(limit, v, system)
 		}
 		rows = append(rows, studioRow{
-			key: limit.Key, label: words.Say("limit." + limit.Key), unit: project.LimitUnit(limit, system), shown: shown,
+			key: limit.Key, head: heads[limit.Key], label: words.Say("limit." + limit.Key), unit: project.LimitUnit(limit, system), shown: shown,
 			hint: project.LimitText(limit, limit.Usual, system),
 			take: func(studio *project.Studio, text string) error {
 				v, set, err := project.ParseLimit(text, limit, system)
@@ -67,6 +68,20 @@ func (w *Window) limitsSheet() {
 		})
 	}
 	w.openStudioForm(words.Say("limits.title"), words.Say("limits.text"), rows)
+}
+
+// limitHeads are the heads of the limits, by the first limit under each.
+func limitHeads() map[string]string {
+	return map[string]string{
+		"crackAcross":  words.Say("limits.head.sections"),
+		"threadLeaf":   words.Say("limits.head.sewing"),
+		"setBackLeast": words.Say("limits.head.joint"),
+		"oddShare":     words.Say("limits.head.measures"),
+		"squareLeast":  words.Say("limits.head.boards"),
+		"turnInUnder":  words.Say("limits.head.covering"),
+		"sheetUsed":    words.Say("limits.head.sheets"),
+		"leverMost":    words.Say("limits.head.book"),
+	}
 }
 
 // unchanged says whether an entry still shows what it began with; then its value

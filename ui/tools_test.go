@@ -3,6 +3,7 @@ package ui
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -125,6 +126,14 @@ func TestMyLimits(t *testing.T) {
 		form.keep()
 		if len(w.sheets) != 1 || !strings.HasSuffix(form.trouble.Text(), says) {
 			t.Errorf("%q: %q", text, form.trouble.Text())
+		}
+		if at := slices.Index(form.list.Objects, fyne.CanvasObject(form.trouble)); form.list.Objects[at-1] != form.lines[form.at("squareLeast")] {
+			t.Errorf("%q: the trouble stands at %d, not under its line", text, at)
+		}
+	}
+	for first := range limitHeads() {
+		if entries[first] == nil {
+			t.Errorf("a head stands before %q, which is no limit", first)
 		}
 	}
 	entries["squareLeast"].SetText("3.5")
