@@ -35,15 +35,5 @@ func (w *Window) formatsOf(o sheets.Offcut) string {
 	return words.Say("sheets.offcut.formats", words.With{"formats": strings.Join(given, ", ")})
 }
 
-// standing says whether a rule's finding speaks.
-func (w *Window) standing(rule string) bool {
-	for _, f := range w.session.Findings() {
-		if f.ID == rule {
-			return true
-		}
-	}
-	return false
-}
-
 // folioCount says "8 ×" beside a size.
 func folioCount(folios int) string { return words.Say("growth.folios", words.With{"count": folios}) }

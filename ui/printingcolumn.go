@@ -253,14 +253,9 @@ func (c *printingColumn) showFound(now project.Printing) {
 	for _, f := range check.ScaleOff(now.Bars) {
 		list = append(list, levelled(f.Level, f.Text(c.barStyle())), paragraph(f.Why(c.barStyle())))
 	}
-	list = append(list, w.measuredFirst()...)
-	stops := 0
-	for _, f := range w.session.Findings() {
-		if f.Level == check.Stop {
-			stops++
-		}
-	}
-	switch {
+	measured := w.measuredFirst()
+	list = append(list, measured...)
+	switch stops := len(w.stops()) - len(measured); {
 	case stops == 1:
 		list = append(list, levelled(check.Stop, words.Say("papers.stop")))
 	case stops > 1:

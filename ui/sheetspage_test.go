@@ -57,6 +57,13 @@ func TestSheetsPageOfTheDemo(t *testing.T) {
 func TestSheetsPageFollows(t *testing.T) {
 	w := openSheets(t, "copies", "24")
 	p := w.sheetsPage
+	if paper := w.said(); !strings.Contains(paper, "72 sheets; 72 % ends up in the pieces") || !strings.Contains(paper, "Still gives folios for") {
+		t.Errorf("the paper: %s", paper)
+	}
+	p.lines[4].OnTapped()
+	if cloth := w.said(); !strings.Contains(cloth, "244 × 252") || strings.Contains(cloth, "Still gives folios for") {
+		t.Errorf("cloth gives no folios: %s", cloth)
+	}
 	p.lines[2].OnTapped()
 	if p.chosen != 2 || !strings.Contains(w.said(), "3 sheets") {
 		t.Errorf("the boards: %s", w.said())

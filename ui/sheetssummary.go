@@ -2,6 +2,7 @@ package ui
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"fyne.io/fyne/v2"
@@ -13,6 +14,7 @@ import (
 	"grainwise/model/measure"
 	"grainwise/model/project"
 	"grainwise/model/sheets"
+	"grainwise/model/stock"
 	"grainwise/render/scene"
 	"grainwise/render/view"
 	"grainwise/ui/controls"
@@ -214,11 +216,19 @@ func (s *sheetsSummary) warnings(m *planned) []fyne.CanvasObject {
 // measuredFirst is the stop on pages that a batch is cut by: its thickness is only
 // estimated.
 func (w *Window) measuredFirst() []fyne.CanvasObject {
-	copies := w.session.Book().Resolved.Copies
-	if copies < check.BatchFrom || !w.standing(measureFirst) {
-		return nil
+	for _, f := range w.stops() {
+		if f.ID == measureFirst {
+			copies := words.With{"copies": w.session.Book().Resolved.Copies}
+			return []fyne.CanvasObject{levelled(check.Stop, words.Say("sheets.measureFirst", copies))}
+		}
 	}
-	return []fyne.CanvasObject{levelled(check.Stop, words.Say("sheets.measureFirst", words.With{"copies": copies}))}
+	return nil
+}
+
+// stops are the findings that stop so many copies.
+func (w *Window) stops() []check.Finding {
+	batched := check.Batched(w.session.Findings(), w.session.Book().Resolved.Copies)
+	return slices.DeleteFunc(slices.Clone(batched), func(f check.Finding) bool { return f.Level != check.Stop })
 }
 
 // levelled is a line with the word of its level before it.
@@ -236,7 +246,7 @@ func (s *sheetsSummary) offcuts(c sheets.Cutting) []fyne.CanvasObject {
 	}
 	for _, o := range c.Offcuts {
 		list = append(list, s.offcut(o, o.Name, func(p project.Studio) project.Studio { return p.Keep(o) }))
-		if fits := s.page.window.formatsOf(o); fits != "" {
+		if fits := s.page.window.formatsOf(o); fits != "" && c.Material.Kind == stock.Paper {
 			list = append(list, paragraph(fits))
 		}
 	}
