@@ -87,6 +87,19 @@ func TestNeedsAreToldUp(t *testing.T) {
 }
 
 // What the maker leaves as it is stands there with the reason.
+// A count that breaks over two lines would be misread: 40 × 12 × 5000 folios.
+func TestLargeCountsStandOnOneLine(t *testing.T) {
+	for _, system := range []string{"mm", "in"} {
+		in := demoSet(t, "copies=5000", "sections.count=40", "sections.folios=12")
+		if system == "in" {
+			in.System = measure.Imperial
+		}
+		if said := textsOf(benchSheet(in)); !strings.Contains(said, "\n2400000\n") {
+			t.Errorf("in %s the folios' count is broken:\n%s", system, said)
+		}
+	}
+}
+
 func TestAcceptedFindingsStandOnTheSheet(t *testing.T) {
 	in := demoSet(t)
 	in.Findings[0].Accepted = "The customer asked for it"

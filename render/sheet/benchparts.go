@@ -16,11 +16,12 @@ func (in Input) partsTable(w float64) []block {
 	if in.System == measure.Imperial { // fractions are wide
 		size, off = 33, 20
 	}
+	parts := lists.Parts(in.Book, in.copies())
 	columns := []column{
 		{name: "", width: 9, align: scene.Middle, style: bold()},
 		{name: words.Say("bench.part"), style: body()},
 		{name: words.Say("bench.each"), width: 17, align: scene.End, style: body()},
-		{name: words.Say("bench.toCut"), width: 19, align: scene.End, style: number()},
+		{name: words.Say("bench.toCut"), width: countWidth(parts), align: scene.End, style: number()},
 		{name: words.Say("bench.height"), width: size, align: scene.End, style: number()},
 		{name: words.Say("bench.width"), width: size, align: scene.End, style: number()},
 		{name: words.Say("bench.grain"), width: 13, align: scene.Middle, style: body()},
@@ -28,7 +29,7 @@ func (in Input) partsTable(w float64) []block {
 		{name: words.Say("bench.done"), width: 11, align: scene.Middle, style: body()},
 	}
 	var rows [][]cell
-	for _, p := range lists.Parts(in.Book, in.copies()) {
+	for _, p := range parts {
 		rows = append(rows, []cell{
 			{text: fmt.Sprint(p.Number)}, {text: p.Name + "\n" + p.Stock}, {text: fmt.Sprint(p.EachBook)}, {text: fmt.Sprint(p.ToCut)},
 			{text: in.size(p.Height)}, {text: in.size(p.Width)}, grainCell(p.Grain), {text: "± " + in.size(p.Tolerance)}, tick(),
@@ -36,6 +37,15 @@ func (in Input) partsTable(w float64) []block {
 	}
 	title := heading(words.Say("bench.parts.title", words.With{"unit": in.unit()}), headStyle(), w)
 	return append([]block{title}, table(columns, rows, w)...)
+}
+
+// countWidth holds the largest count on one line: a number that breaks is misread.
+func countWidth(parts []lists.PartRow) float64 {
+	wide := 19.0
+	for _, p := range parts {
+		wide = max(wide, number().width(fmt.Sprint(p.ToCut))+2*cellAir+0.1)
+	}
+	return wide
 }
 
 // unit is the unit that sizes without one are in.
