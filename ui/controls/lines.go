@@ -90,11 +90,15 @@ func (l *LineItem) place(size fyne.Size) {
 	put(l.line, 10, 0, size.Width-20, 1)
 	put(l.bar, 0, 0, 3, size.Height)
 	put(l.ring, 3, 2, size.Width-6, size.Height-3)
-	look.EndingAt(l.texts[0], 30, base)
+	name := countStart + look.Width(l.texts[0], l.count) + lineGap // a count of five figures moves the name
+	look.EndingAt(l.texts[0], max(30, name-lineGap), base)
 	look.EndingAt(l.texts[2], size.Width-10, base)
-	look.At(l.texts[1], 38, base)
+	look.At(l.texts[1], max(38, name), base)
 	look.EndingAt(l.by, size.Width-10-look.Width(l.texts[2], l.size)-lineGap, base)
 }
+
+// countStart is where the longest count begins, past the bar of the chosen line.
+const countStart = float32(6)
 
 // lineGap is between a size and its change.
 const lineGap = float32(8)
