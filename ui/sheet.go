@@ -102,8 +102,12 @@ func aboutTrouble(err error) (title, text string) {
 	if problem.Place != "" {
 		text = words.Say("sheet.atPlace", words.With{"place": sentence(problem.Place), "reason": problem.Reason})
 	}
+	folder := filepath.Dir(problem.File)
+	if whole, err := filepath.Abs(folder); err == nil {
+		folder = whole // "In ." says nothing
+	}
 	return words.Say(key, words.With{"name": filepath.Base(problem.File)}),
-		text + "\n" + words.Say("sheet.inFolder", words.With{"folder": filepath.Dir(problem.File)})
+		text + "\n" + words.Say("sheet.inFolder", words.With{"folder": folder})
 }
 
 // answer is one way out of a question.
