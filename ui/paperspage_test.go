@@ -149,6 +149,12 @@ func TestThePageSaysWhatTheBarsMean(t *testing.T) {
 	if said := w.saysOfPrinting(); strings.Contains(said, "Stop: On a page") {
 		t.Errorf("within the limit: %s", said)
 	}
+	w.setUnit(measure.Imperial)
+	c.bars[0].value.OnTake("4.04")
+	if said := w.saysOfPrinting(); c.measured.Text() != "Its 4 in bars measured" || !strings.Contains(said, "measured 101 mm instead of 100 mm") ||
+		c.barText(w.session.Studio().Printing.Bars.Plain.Across) != "4.04" {
+		t.Errorf("in inches: %s", said)
+	}
 	c.bars[0].value.OnTake("")
 	if w.session.Studio().Printing.Bars.Corrected() || c.again.Visible() {
 		t.Error("a measure taken away still corrects")

@@ -31,6 +31,7 @@ type printingColumn struct {
 	said          string // what is in found
 	pictures      *controls.Tick
 	open, save    *controls.Button
+	measured      *controls.Label // which bars
 	why           *controls.Link
 	further       *controls.Button
 }
@@ -68,6 +69,7 @@ func newPrintingColumn(p *papersPage) *printingColumn {
 }
 
 func (c *printingColumn) lay() {
+	c.measured = controls.NewLabel(controls.PlainLabel, words.Say("papers.bars.mm"))
 	c.why = controls.NewLink(words.Say("papers.bars.why"), func() { c.page.window.tell(words.Say("papers.bars.whyTitle"), words.Say("papers.bars.whyText")) })
 	c.further = controls.NewButton(controls.Framed, words.Say("papers.further"), c.correctFurther)
 	for _, o := range []fyne.CanvasObject{
@@ -85,7 +87,7 @@ func (c *printingColumn) lay() {
 		c.found,
 		controls.Inset(12, 2, 10, 10, controls.NewLabel(controls.HeadLabel, words.Say("papers.printer"))),
 		c.row(controls.NewLabel(controls.PlainLabel, words.Say("papers.format")), c.format),
-		controls.Inset(4, 0, 10, 10, controls.Across(8, controls.NewLabel(controls.PlainLabel, words.Say("papers.bars")), controls.Spring(), c.why)),
+		controls.Inset(4, 0, 10, 10, controls.Across(8, c.measured, controls.Spring(), c.why)),
 		c.bars[0].row, c.bars[1].row, c.again,
 		controls.Inset(12, 2, 10, 10, controls.NewLabel(controls.HeadLabel, words.Say("papers.maker"))),
 		c.row(controls.NewLabel(controls.PlainLabel, words.Say("papers.hand")), c.hand),
@@ -188,15 +190,11 @@ func (c *printingColumn) barText(bar measure.Length) string {
 	if bar == 0 {
 		return ""
 	}
-	return c.barStyle().Format(bar)
-}
-
-func (c *printingColumn) barStyle() measure.Style {
 	style := measure.Style{System: c.page.window.session.System(), Decimals: 2}
 	if style.System == measure.Imperial {
 		style.Decimals = 3
 	}
-	return style
+	return style.Format(project.BarShown(bar, style.System))
 }
 
 // correctFurther takes what a corrected page measured into the correction.
@@ -221,6 +219,7 @@ func (c *printingColumn) show() {
 		hand = project.Hands()[1]
 	}
 	c.hand.Set(labels("papers.hand.", project.Hands()), indexOf(project.Hands(), hand), now.Hand == "")
+	c.measured.SetText(words.Say("papers.bars." + s.System().String()))
 	for i, f := range c.bars {
 		f.value.SetState(controls.ValueState{Text: c.barText(*barAt(&now.Bars, i)), Unit: s.System().Label(), Bold: true})
 	}
@@ -250,8 +249,9 @@ func (c *printingColumn) show() {
 func (c *printingColumn) showFound(now project.Printing) {
 	w := c.page.window
 	var list []fyne.CanvasObject
+	style := measure.Style{Decimals: 2} // of the bar of 100 mm, in its unit
 	for _, f := range check.ScaleOff(now.Bars) {
-		list = append(list, levelled(f.Level, f.Text(c.barStyle())), paragraph(f.Why(c.barStyle())))
+		list = append(list, levelled(f.Level, f.Text(style)), paragraph(f.Why(style)))
 	}
 	measured := w.measuredFirst()
 	list = append(list, measured...)

@@ -18,6 +18,7 @@ type Printer struct{ Plain, Again Bars }
 // further off than a fifth is set wrongly, not off.
 const (
 	Bar      = 100 * measure.Millimetre
+	InchBar  = 4 * measure.Inch // the one beside it, for a rule of inches
 	LeastBar = 80 * measure.Millimetre
 	MostBar  = 120 * measure.Millimetre
 )

@@ -193,6 +193,15 @@ func TestParseBar(t *testing.T) {
 			t.Errorf("%q: %v, %v", text, got, err)
 		}
 	}
+	// Both bars are on one page, printed at one scale: 4.04 to 4 is 101 to 100.
+	for text, want := range map[string]measure.Length{"": 0, "4": measure.MM(100), "4.04 in": measure.MM(101), "101 mm": measure.MM(101)} {
+		if got, err := ParseBar(text, measure.Imperial); err != nil || got != want {
+			t.Errorf("inches, %q: %v, %v", text, got, err)
+		}
+	}
+	if _, err := ParseBar("5", measure.Imperial); err == nil || !strings.Contains(err.Error(), "3.2 to 4.8 in") {
+		t.Errorf("5 in: %v", err)
+	}
 	for text, says := range map[string]string{"long": "80 to 120 mm", "79.9": "80 to 120 mm", "121": "80 to 120 mm", "0": "80 to 120 mm"} {
 		if _, err := ParseBar(text, measure.Metric); err == nil || !strings.Contains(err.Error(), says) {
 			t.Errorf("%q: %v", text, err)

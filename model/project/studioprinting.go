@@ -134,12 +134,17 @@ func ParseWhole(text string, least, most int) (int, error) {
 }
 
 // ParseBar reads what a check bar measured, as a maker types it; an empty text
-// is a bar that was not measured.
+// is a bar that was not measured. Where sizes are shown in inches, what is not
+// said in millimetres is of the bar of 4 in; the result is what the bar of 100 mm
+// measures on the same page.
 func ParseBar(text string, shown measure.System) (measure.Length, error) {
 	if strings.TrimSpace(text) == "" {
 		return 0, nil
 	}
 	bar, err := measure.ParseLength(text, shown)
+	if shown == measure.Imperial && !strings.Contains(text, "m") {
+		bar = bar.Times(check.Bar.MM() / check.InchBar.MM())
+	}
 	if err != nil || !barRange(bar) {
 		return 0, errors.New(wantedBar(shown))
 	}
@@ -150,7 +155,18 @@ func barRange(bar measure.Length) bool { return bar >= check.LeastBar && bar <= 
 
 func wantedBar(shown measure.System) string {
 	style := measure.Style{System: shown, Decimals: 2}
-	return words.Say("studio.want.bar", words.With{"low": style.Format(check.LeastBar), "high": style.WithUnit(check.MostBar)})
+	return words.Say("studio.want.bar", words.With{
+		"low": style.Format(BarShown(check.LeastBar, shown)), "high": style.WithUnit(BarShown(check.MostBar, shown)),
+	})
+}
+
+// BarShown is what the bar that is measured in a system came to, where that of
+// 100 mm measures so much: in inches that of 4 in.
+func BarShown(bar measure.Length, shown measure.System) measure.Length {
+	if shown == measure.Imperial {
+		return bar.Times(check.InchBar.MM() / check.Bar.MM())
+	}
+	return bar
 }
 
 // lines are what was chosen, one a line.
