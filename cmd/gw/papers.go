@@ -87,7 +87,7 @@ func (a arguments) papers() (in sheet.Input, order papers.Order, found []check.F
 	return in, order, check.ScaleOff(printing.Bars), err
 }
 
-// only is the papers asked for, all of this design without an answer.
+// only is the papers asked for, each once; all of this design without an answer.
 func (a arguments) only(in sheet.Input) ([]sheet.Kind, error) {
 	kinds := sheet.For(in)
 	if !a.has("only") {
@@ -99,7 +99,9 @@ func (a arguments) only(in sheet.Input) ([]sheet.Kind, error) {
 		if i < 0 {
 			return nil, inputError("gw.unknownPaper", "found", id, "names", paperNames(kinds))
 		}
-		some = append(some, kinds[i])
+		if !slices.ContainsFunc(some, func(k sheet.Kind) bool { return k.ID == kinds[i].ID }) {
+			some = append(some, kinds[i])
+		}
 	}
 	return some, nil
 }

@@ -71,3 +71,12 @@ func TestPapersStopAtAWrongScale(t *testing.T) {
 		}
 	}
 }
+
+// A paper that is named twice is made once.
+func TestAPaperNamedTwice(t *testing.T) {
+	folder := t.TempDir()
+	done(t, "papers", made(t), "--out", folder, "--only", "shopping-list,shopping-list")
+	if files, err := os.ReadDir(folder); err != nil || len(files) != 1 || files[0].Name() != "shopping-list.pdf" {
+		t.Errorf("%v, %v", files, err)
+	}
+}
