@@ -86,6 +86,19 @@ func TestNeedsAreToldUp(t *testing.T) {
 	}
 }
 
+// No number is broken in two lines, of however many copies: by hand, 200 copies of
+// 40 sections of 4 folios are 32000 folios; 5000 of 12 folios are 2400000.
+func TestNumbersAreNotBroken(t *testing.T) {
+	for folios, set := range map[string][]string{
+		"32000":   {"copies=200", "sections.count=40"},
+		"2400000": {"copies=5000", "sections.count=40", "sections.folios=12", "rounding.system=inch"},
+	} {
+		if said := textsOf(benchSheet(demoSet(t, set...))); !strings.Contains(said, "\n"+folios+"\n") {
+			t.Errorf("the sheet lacks %s", folios)
+		}
+	}
+}
+
 // What the maker leaves as it is stands there with the reason.
 // A count that breaks over two lines would be misread: 40 × 12 × 5000 folios.
 func TestLargeCountsStandOnOneLine(t *testing.T) {

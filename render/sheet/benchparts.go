@@ -35,6 +35,7 @@ func (in Input) partsTable(w float64) []block {
 			{text: in.size(p.Height)}, {text: in.size(p.Width)}, grainCell(p.Grain), {text: "± " + in.size(p.Tolerance)}, tick(),
 		})
 	}
+	columns[3].width = max(columns[3].width, widest(columns[3].style, rows, 3))
 	title := heading(words.Say("bench.parts.title", words.With{"unit": in.unit()}), headStyle(), w)
 	return append([]block{title}, table(columns, rows, w)...)
 }

@@ -65,7 +65,7 @@ func (in Input) materials() Chapter {
 		one.Lines = append(one.Lines, s.Text(in.style()))
 	}
 	buy := List{
-		Title: words.Say("guide.materials.copies", words.With{"copies": in.copies()}),
+		Title: counted("guide.materials.copies", int64(in.copies())),
 		Lines: in.buying(lists.Shopping(in.Book, in.Cuttings, in.copies())),
 		Note:  words.Say("guide.materials.note"),
 	}

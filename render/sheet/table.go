@@ -69,6 +69,16 @@ func tableHead(columns []column, room float64) block {
 	return b
 }
 
+// widest is the room that a column needs for none of its texts to be broken: the
+// rest of a number on a second line is read as another number.
+func widest(s style, rows [][]cell, column int) float64 {
+	width := 0.0
+	for _, row := range rows {
+		width = max(width, s.width(row[column].text)+2*cellAir)
+	}
+	return width
+}
+
 // tableRow is as high as its highest cell; first lines share a baseline.
 func tableRow(columns []column, cells []cell, room float64) block {
 	height, base := 0.0, 0.0
