@@ -116,9 +116,18 @@ func (in Input) bars(l leaf, across, down float64) {
 		l.bar(at{X: edge + row, Y: barsTop}, at{Y: 1}, b, down)
 	}
 	x := barsLeft + bar4in*across + barLabel
-	for i, line := range small().wrapped(words.Say("sheet.trueSize"), l.format.Width-edge-x) {
+	for i, line := range small().wrapped(trueSize(across, down), l.format.Width-edge-x) {
 		l.write(at{X: x, Y: y + 2.5 + float64(i)*small().leading}, line, small(), scene.Start)
 	}
+}
+
+// trueSize is how to print the page; one that is corrected is right on that printer
+// alone, and says so.
+func trueSize(across, down float64) string {
+	if across != 1 || down != 1 {
+		return words.Say("sheet.trueSize.corrected")
+	}
+	return words.Say("sheet.trueSize")
 }
 
 // barsTop is where the upright bars begin, under the widest head.

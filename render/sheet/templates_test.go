@@ -3,6 +3,7 @@ package sheet
 import (
 	"context"
 	"math"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -462,6 +463,21 @@ func gaugeIsTrue(t *rapid.T, b book.Book, s *scene.Scene) {
 	for i, want := range squares {
 		if got := bottom - cut[1][4+4*i].Y - gaugeBar; !near(got, max(want.MM(), 0)) {
 			t.Fatalf("tongue %d is %g long, want %v", i, got, want)
+		}
+	}
+}
+
+// A page that is corrected is wrong on every other printer: it says what it is.
+func TestACorrectedPageSaysSo(t *testing.T) {
+	in := demoSet(t)
+	for _, c := range []struct {
+		bar       float64
+		corrected bool
+	}{{0, false}, {100, false}, {97, true}} {
+		in.Printer = Printer{Format: Formats()[0], Across: measure.MM(c.bar)}
+		said := strings.ReplaceAll(textsOf(sewingTemplate(in)), "\n", " ")
+		if strings.Contains(said, "Corrected for your printer") != c.corrected || strings.Contains(said, "True size") == c.corrected {
+			t.Errorf("a bar of %g mm: %s", c.bar, said)
 		}
 	}
 }
