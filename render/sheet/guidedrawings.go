@@ -5,7 +5,7 @@ import "grainwise/model/making"
 // allDrawn are the drawings of the guide, in the order of making.
 func allDrawn() []drawn {
 	return []drawn{
-		{making.DrawFolding, nil, narrowPlate, 58, foldingPlate, "folding"},
+		{making.DrawFolding, nil, narrowPlate, 66, foldingPlate, "folding"},
 		{making.DrawGathering, nil, narrowPlate, 50, gatheringPlate, "gathering"},
 		{making.DrawValleys, []string{"mark-pleats", "mark-creases"}, widePlate, 56, markingPlate, "marking"},
 		{making.DrawValleys, nil, widePlate, 58, pleatingPlate, "pleating"},
