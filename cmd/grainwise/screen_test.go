@@ -76,9 +76,16 @@ var halfWritten = regexp.MustCompile(`(?m)^.*Preferences load error:.*\n?(.*Caus
 // key that is let go when its press has closed the dialog.
 var folderDialog = regexp.MustCompile(`(?m)^\n?\(grainwise:\d+\): Gtk-CRITICAL \*\*: .*(gtk_tree_model_get_iter_first: assertion 'GTK_IS_TREE_MODEL|gtk_widget_event: assertion 'WIDGET_REALIZED_FOR_EVENT).*\n?`)
 
+// noSessionBus is what the dialog's settings store says on a display without a
+// session bus: the dialog then forgets its own size, and nothing of ours.
+var noSessionBus = regexp.MustCompile(`(?m)^\n?\(grainwise:\d+\): dconf-WARNING \*\*: .*failed to commit changes to dconf: .*dbus.*\n?`)
+
 // ofConcern is what a program said, less what is known to be harmless.
 func ofConcern(said string) string {
-	return strings.TrimSpace(folderDialog.ReplaceAllString(halfWritten.ReplaceAllString(said, ""), ""))
+	for _, harmless := range []*regexp.Regexp{halfWritten, folderDialog, noSessionBus} {
+		said = harmless.ReplaceAllString(said, "")
+	}
+	return strings.TrimSpace(said)
 }
 
 // find waits for a window whose title holds some words, and returns its id.
