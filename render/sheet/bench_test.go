@@ -100,6 +100,22 @@ func TestNumbersAreNotBroken(t *testing.T) {
 }
 
 // What the maker leaves as it is stands there with the reason.
+// The foot of a page tells its revision, however long the design's name is.
+func TestALongNameLeavesTheRevision(t *testing.T) {
+	in := demoSet(t)
+	in.Name, in.Revision = strings.Repeat("Winter evenings ", 12), "XVPV8"
+	for _, page := range benchSheet(in).Pages {
+		foot := false
+		for _, item := range page.Items {
+			text, is := item.(scene.Text)
+			foot = foot || is && strings.Contains(text.String, "… · revision XVPV8")
+		}
+		if !foot {
+			t.Error("a page does not tell its revision")
+		}
+	}
+}
+
 // A count that breaks over two lines would be misread: 40 × 12 × 5000 folios.
 func TestLargeCountsStandOnOneLine(t *testing.T) {
 	for _, system := range []string{"mm", "in"} {

@@ -1,8 +1,6 @@
 package sheet
 
 import (
-	"fmt"
-
 	"grainwise/assets/words"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
@@ -79,20 +77,23 @@ func (in Input) named(l leaf, paper string, page, of int) {
 	y := l.format.Height - atFoot
 	right := words.Say("sheet.pageOf", words.With{"page": page, "of": of})
 	width := l.format.Width - 2*side - small().width(right) - 6
-	l.write(at{X: side, Y: y}, small().fitted(in.about(paper), width), small(), scene.Start)
+	l.write(at{X: side, Y: y}, in.about(paper, small(), width), small(), scene.Start)
 	l.write(at{X: l.format.Width - side, Y: y}, right, small(), scene.End)
 }
 
-// about is a paper's name with its design, revision and date.
-func (in Input) about(paper string) string {
-	text := fmt.Sprintf("%s · %s", paper, in.title())
+// about is a paper's name with its design, revision and date, in so much room. A
+// design's name gives way before its revision does: the revision tells two prints
+// apart.
+func (in Input) about(paper string, s style, room float64) string {
+	mark := ""
 	if in.Revision != "" {
-		text += " · " + words.Say("sheet.revision", words.With{"revision": in.Revision})
+		mark += " · " + words.Say("sheet.revision", words.With{"revision": in.Revision})
 	}
 	if !in.Date.IsZero() {
-		text += " · " + in.Date.String()
+		mark += " · " + in.Date.String()
 	}
-	return text
+	name := s.fitted(paper+" · "+in.title(), max(room-s.width(mark), room/2))
+	return s.fitted(name+mark, room)
 }
 
 // title is the project's name.

@@ -121,7 +121,7 @@ func (r ruler) begin(top float64) {
 	y := top - foldMark - foldFan - r.distance/2
 	r.openArrow(at{Y: y}, 9)
 	r.tryLevel(at{X: 11, Y: y}, words.Say("template.start"), bold(), scene.Start)
-	r.tryLevel(at{X: 3, Y: y - 8}, quiet().fitted(r.in.about(words.Say("paper.liner-ruler")), room), quiet(), scene.Start)
+	r.tryLevel(at{X: 3, Y: y - 8}, r.in.about(words.Say("paper.liner-ruler"), quiet(), room), quiet(), scene.Start)
 }
 
 // foldShape is half the size of the shapes that tell valleys from ridges: no wider

@@ -97,7 +97,7 @@ func (s stencil) ends(in Input, id string, x, low, high float64) {
 	s.upright(at{X: x, Y: low + 3}, tailWord, bold(), scene.Start)
 	low += 3 + bold().width(tailWord) + air
 	if high-low > 20 {
-		s.upright(at{X: x, Y: (low + high) / 2}, quiet().fitted(in.about(words.Say("paper."+id)), high-low), quiet(), scene.Middle)
+		s.upright(at{X: x, Y: (low + high) / 2}, in.about(words.Say("paper."+id), quiet(), high-low), quiet(), scene.Middle)
 	}
 }
 
