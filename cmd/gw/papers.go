@@ -41,7 +41,16 @@ func papersCommand(args []string, out io.Writer) (int, error) {
 	if err := papers.WriteAll(context.Background(), folder, files); err != nil {
 		return exitInput, err
 	}
-	return exitOf(found), printFindings(found, out)
+	// An estimate is said and no more: papers of it are for trying, and the exit
+	// status of a stop is that of check and plan, and of a scale that is off.
+	return exitOf(found), printFindings(append(found, estimated(in)...), out)
+}
+
+// estimated is the stop of a batch whose thickness is only estimated.
+func estimated(in sheet.Input) []check.Finding {
+	return slices.DeleteFunc(slices.Clone(check.Batched(in.Findings, in.Book.Resolved.Copies)), func(f check.Finding) bool {
+		return f.ID != "measure-first" || f.Level != check.Stop || f.Accepted != ""
+	})
 }
 
 func listPapers(a arguments, out io.Writer) error {

@@ -34,6 +34,14 @@ func mirrored(cuttings []sheets.Cutting) []sheets.Cutting {
 	return all
 }
 
+// leftHand says how the work lies for a left-handed maker.
+func leftHand(c sheets.Cutting) string {
+	if c.Roll() {
+		return words.Say("diagram.left.roll")
+	}
+	return words.Say("diagram.left")
+}
+
 // diagramHeight is that of the drawing on its page, mm.
 const diagramHeight = 132.0
 
@@ -50,7 +58,7 @@ func (in Input) cuttingPage(cuttings []sheets.Cutting, b view.CuttingBlock, numb
 		all = append(all, lines(turn, body(), w))
 	}
 	if in.Left {
-		all = append(all, lines(words.Say("diagram.left"), body(), w))
+		all = append(all, lines(leftHand(c), body(), w))
 	}
 	all = append(all, picture(func(width, height float64) *scene.Scene {
 		drawn.Width, drawn.Height = width, height
