@@ -264,6 +264,9 @@ func (c *printingColumn) showFound(now project.Printing) {
 	if m := now.Bars.Plain; m.Across == 0 && m.Down == 0 {
 		list = append(list, levelled(check.Note, words.Say("papers.unmeasured")))
 	}
+	if lacking := c.page.input().Lacking(); lacking != "" {
+		list = append(list, levelled(check.Note, words.Say("papers.lacking", words.With{"letters": lacking})))
+	}
 	said := fmt.Sprint(texts(list))
 	if said == c.said {
 		return

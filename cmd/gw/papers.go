@@ -18,7 +18,7 @@ import (
 
 // papersCommand writes every printed page of a design: gw papers FILE --out DIR.
 // It prints the finding about the printer's scale, if there is one.
-func papersCommand(args []string, out io.Writer) (int, error) {
+func papersCommand(args []string, out, notes io.Writer) (int, error) {
 	a, err := parse(args, []string{"out", "only", "page", "across", "down", "students", "dpi", "date", "set", "studio"}, []string{"list", "left", "right", "png"})
 	if err != nil {
 		return exitInput, err
@@ -40,6 +40,9 @@ func papersCommand(args []string, out io.Writer) (int, error) {
 	}
 	if err := papers.WriteAll(context.Background(), folder, files); err != nil {
 		return exitInput, err
+	}
+	if lacking := in.Lacking(); lacking != "" {
+		complain(notes, inputError("papers.lacking", "letters", lacking))
 	}
 	// An estimate is said and no more: papers of it are for trying, and the exit
 	// status of a stop is that of check and plan, and of a scale that is off.

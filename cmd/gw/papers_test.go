@@ -30,3 +30,20 @@ func TestPapersSayThatABatchIsEstimated(t *testing.T) {
 		}
 	}
 }
+
+// Letters that the printed faces lack are named in one line; the papers are made.
+func TestPapersNameLettersTheyLack(t *testing.T) {
+	file := made(t)
+	data, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	named := bytes.Replace(data, []byte(`"name": "`), []byte(`"name": "كتاب `), 1)
+	if err := os.WriteFile(file, named, 0o666); err != nil {
+		t.Fatal(err)
+	}
+	exit, _, said := gw("papers", file, "--only", "shopping-list", "--out", t.TempDir())
+	if exit != exitDone || strings.Count(said, "\n") != 1 || !strings.Contains(said, "كتاب") {
+		t.Errorf("exit %d: %q", exit, said)
+	}
+}

@@ -13,6 +13,7 @@ import (
 	"grainwise/model/measure"
 	"grainwise/model/sheets"
 	"grainwise/render/scene"
+	"grainwise/render/typeface"
 )
 
 // Input is what the papers are made from.
@@ -32,6 +33,16 @@ type Input struct {
 
 // copies is how many books are made.
 func (in Input) copies() int { return max(in.Book.Resolved.Copies, 1) }
+
+// Lacking is what the printed faces lack of the design's names and notes: a question
+// mark stands for each on paper.
+func (in Input) Lacking() string {
+	text := in.Name + in.Notes
+	for _, p := range in.Book.Parts {
+		text += p.Stock
+	}
+	return typeface.Lacking(scene.Sans, text)
+}
 
 // size is a length as the maker reads it, without its unit.
 func (in Input) size(l measure.Length) string { return in.style().Format(l) }

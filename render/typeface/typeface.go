@@ -128,6 +128,18 @@ func Shown(f scene.Font, text string) string {
 	}, text)
 }
 
+// Lacking lists the characters of a text that a face shows as question marks, each
+// once, in their order.
+func Lacking(f scene.Font, text string) string {
+	lacking := ""
+	for _, r := range text {
+		if r != '?' && Shown(f, string(r)) == "?" && !strings.ContainsRune(lacking, r) {
+			lacking += string(r)
+		}
+	}
+	return lacking
+}
+
 // Width is the advance of a text, in millimetres, at an em of size millimetres.
 func Width(f scene.Font, size float64, text string) float64 {
 	face := Of(f)

@@ -162,3 +162,13 @@ func BenchmarkWidth(b *testing.B) {
 		Width(scene.Sans, 3, "410.6 × 210 flat, pleats 10 deep")
 	}
 }
+
+// What a face lacks is named once, in its order; what it has is not.
+func TestLacking(t *testing.T) {
+	if got := Lacking(scene.Sans, "Bücher? كتاب 猫猫"); got != "كتاب猫" {
+		t.Errorf("lacking %q", got)
+	}
+	if got := Lacking(scene.Sans, "Low Water, 5 7/8 × ±"); got != "" {
+		t.Errorf("lacking %q", got)
+	}
+}
