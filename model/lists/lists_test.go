@@ -107,7 +107,7 @@ func TestAdhesiveAndThreadOfTheDemo(t *testing.T) {
 	if r := rowNamed(t, rows, "PVA"); r.Grams != 555 || r.Lack != NoPrice {
 		t.Errorf("%+v", r)
 	}
-	if r := rowNamed(t, rows, "Sewing thread 0.28 mm"); r.Length != 156200*measure.Millimetre || r.Lack != NoPrice || r.Kind != Thread {
+	if r := rowNamed(t, rows, "Sewing thread 0.28 mm"); r.Length != 156200*measure.Millimetre || r.Lack != NoPrice || r.Kind != stock.Thread {
 		t.Errorf("%+v", r)
 	}
 	if got := Unpriced(rows, NoPrice); !slices.Equal(got, []string{"PVA", "Sewing thread 0.28 mm"}) {

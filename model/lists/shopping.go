@@ -10,9 +10,6 @@ import (
 	"grainwise/model/stock"
 )
 
-// Thread is the kind of sewing thread, which the shelf does not hold.
-const Thread stock.Kind = "thread"
-
 // bought is the step in which material is bought by its length where nobody says
 // another: a tenth of a metre, as cloth is sold.
 const bought = 100 * measure.Millimetre
@@ -128,7 +125,7 @@ func adhesiveRow(b book.Book, copies int) ShoppingRow {
 
 func threadRow(b book.Book, copies int) ShoppingRow {
 	size := measure.Style{System: b.Resolved.CutIn, Decimals: 3}.WithUnit(b.Sewing.ThreadDiameter)
-	row := ShoppingRow{Kind: Thread, Material: words.Say("lists.thread", words.With{"diameter": size})}
+	row := ShoppingRow{Kind: stock.Thread, Material: words.Say("lists.thread", words.With{"diameter": size})}
 	row.Length = b.Sewing.ThreadPerBook.Times(float64(max(1, copies))).RoundUp(bought)
 	return row.priced()
 }
@@ -156,7 +153,7 @@ func (row ShoppingRow) unit() string {
 	switch {
 	case row.Kind == stock.Adhesive:
 		return ""
-	case row.RollWidth > 0 || row.Kind == Thread:
+	case row.RollWidth > 0 || row.Kind == stock.Thread:
 		return stock.PerMetre
 	}
 	return stock.PerSheet

@@ -1,5 +1,5 @@
-// Package stock holds what lies on the maker's shelf: papers, boards, cloths and
-// adhesives, the sheets they come in, and what one sheet yields.
+// Package stock holds what lies on the maker's shelf: papers, boards, cloths,
+// threads and adhesives, the sheets they come in, and what one sheet yields.
 //
 // A sheet has a length and a width, normally its long and its short side. It is
 // thought of with its length upright.
@@ -27,16 +27,24 @@ const (
 	Ribbon    Kind = "ribbon"
 	Elastic   Kind = "elastic"
 	Adhesive  Kind = "adhesive"
+	Thread    Kind = "thread"
 )
 
 // Kinds returns every kind, in the order in which a book is built.
 func Kinds() []Kind {
-	return []Kind{Paper, Interleaf, Liner, Mull, Tape, Board, Card, Covering, Ribbon, Elastic, Adhesive}
+	return []Kind{Paper, Interleaf, Liner, Mull, Tape, Board, Card, Covering, Ribbon, Elastic, Adhesive, Thread}
 }
 
 // ByLength reports whether a kind is bought by its length in the width wanted:
 // its roll's width is then the widest that there is, and it is never slit.
 func (k Kind) ByLength() bool { return k == Tape || k == Ribbon || k == Elastic }
+
+// InSheets reports whether a kind comes in sheets or on a roll, so that it has a
+// size, a grain and a weight. Adhesive and thread do not.
+func (k Kind) InSheets() bool { return k != Adhesive && k != Thread }
+
+// Woven reports whether a kind may be a cloth, and so has a weave.
+func (k Kind) Woven() bool { return k == Covering || k == Mull || k == Tape || k == Ribbon }
 
 // Grain is the direction of a sheet's fibres. On a roll, long is along it.
 type Grain string
@@ -74,7 +82,8 @@ type AdhesiveFacts struct {
 	Paste          bool             `json:"paste,omitempty"` // brings much water: longer drying, more stretch
 }
 
-// Material is one thing on the shelf. Lengths are millimetres in files.
+// Material is one thing on the shelf. Lengths are millimetres in files. A
+// thread's thickness is its diameter.
 type Material struct {
 	Kind       Kind             `json:"kind"`
 	Name       string           `json:"name"`
@@ -82,14 +91,21 @@ type Material struct {
 	RollWidth  measure.Length   `json:"rollWidth,omitzero"` // usable; 0 for sheets
 	Grain      Grain            `json:"grain,omitempty"`
 	Thickness  measure.Length   `json:"thickness,omitzero"`
+	Stack      Stack            `json:"stack,omitzero"` // that its thickness was measured on
 	Grammage   measure.Grammage `json:"grammage,omitzero"`
+	Pounds     Pounds           `json:"pounds,omitzero"` // its weight as it is sold, where in pounds
 	Price      Price            `json:"price,omitzero"`
 	Colour     string           `json:"colour,omitempty"` // "#24443A"
+	Weave      Weave            `json:"weave,omitempty"`  // of a cloth; empty where none or unknown
 	Backed     bool             `json:"backed,omitempty"` // a cloth with paper behind it
 	GlueTested bool             `json:"glueTested,omitempty"`
+	FrontTest  string           `json:"frontTest,omitempty"` // how its upper side took the maker's media
+	BackTest   string           `json:"backTest,omitempty"`  // and its lower one
 	Lot        string           `json:"lot,omitempty"`
 	Supplier   string           `json:"supplier,omitempty"`
 	Notes      string           `json:"notes,omitempty"`
+	Photo      string           `json:"photo,omitempty"`    // a picture's name, see [PhotoName]
+	Number     Number           `json:"number,omitzero"`    // of a linen thread
 	Adhesive   *AdhesiveFacts   `json:"adhesive,omitempty"` // of an adhesive only
 }
 

@@ -41,7 +41,8 @@ const (
 func (m Material) Validate() error {
 	for _, rule := range []func(Material) error{
 		Material.checkKind, Material.checkName, Material.checkGrain, Material.checkSize,
-		Material.checkBody, Material.checkPrice, Material.checkColour, Material.checkAdhesive,
+		Material.checkBody, Material.checkStack, Material.checkPounds, Material.checkPrice, Material.checkColour,
+		Material.checkWeave, Material.checkNumber, Material.checkAdhesive, Material.checkTexts,
 	} {
 		if err := rule(m); err != nil {
 			return err
@@ -99,7 +100,7 @@ func (m Material) checkName() error {
 }
 
 func (m Material) checkGrain() error {
-	if m.Kind == Adhesive && m.Grain == "" || slices.Contains(Grains(), m.Grain) {
+	if !m.Kind.InSheets() && m.Grain == "" || slices.Contains(Grains(), m.Grain) {
 		return nil
 	}
 	return fault("grain", "stock.want.grain", m.Grain)
@@ -108,9 +109,9 @@ func (m Material) checkGrain() error {
 func (m Material) checkSize() error {
 	roll, sheet := m.RollWidth != 0, m.Sheet != Size{}
 	switch {
-	case m.Kind == Adhesive && (roll || sheet):
+	case !m.Kind.InSheets() && (roll || sheet):
 		return fault("sheet", "stock.want.noSheet", nil)
-	case m.Kind == Adhesive:
+	case !m.Kind.InSheets():
 		return nil
 	case roll == sheet:
 		return fault("sheet", "stock.want.sheetOrRoll", nil)
@@ -134,6 +135,10 @@ func (m Material) checkBody() error {
 		return nil
 	case !between(m.Thickness, thickest):
 		return fault("thickness", "stock.want.thickness", millimetres(m.Thickness))
+	case m.Kind == Thread && m.Grammage == 0:
+		return nil
+	case m.Kind == Thread:
+		return fault("grammage", "stock.want.noGrammage", m.Grammage)
 	case !(m.Grammage > 0 && m.Grammage <= heaviest):
 		return fault("grammage", "stock.want.grammage", m.Grammage)
 	}
@@ -149,7 +154,7 @@ func (m Material) checkPrice() error {
 		return fault("price.amount", "stock.want.amount", p.Amount)
 	case p.Per != PerSheet && p.Per != PerMetre:
 		return fault("price.per", "stock.want.per", p.Per)
-	case (p.Per == PerMetre) != (m.RollWidth != 0) && m.Kind != Adhesive:
+	case m.Kind != Adhesive && (p.Per == PerMetre) != (m.RollWidth != 0 || m.Kind == Thread):
 		return fault("price.per", "stock.want.perMatches", p.Per)
 	case !p.On.IsZero() && !p.On.Valid():
 		return fault("price.on", "measure.want.date", p.On)

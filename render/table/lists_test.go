@@ -124,7 +124,7 @@ func TestBothListsInOneWorkbook(t *testing.T) {
 
 // Every heading and word is there, for every kind of material and lack.
 func TestEveryKindHasAWord(t *testing.T) {
-	for _, kind := range append(stock.Kinds(), lists.Thread) {
+	for _, kind := range stock.Kinds() {
 		for _, lack := range []lists.Lack{lists.Priced, lists.NoPrice, lists.NoPlan} {
 			for _, per := range []string{stock.PerSheet, stock.PerMetre} {
 				price := stock.Price{Amount: measure.Money{Minor: 5, Currency: "JPY"}, Per: per}
