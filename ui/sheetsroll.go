@@ -16,10 +16,14 @@ func (s *sheetsSummary) rollProof(c sheets.Cutting) string {
 		return words.Say("sheets.proof.roll.search")
 	}
 	said := words.Say("sheets.proof.roll.open", words.With{"gap": s.length(c.Plan.Cost - c.Plan.LowerBound), "least": s.length(c.Plan.LowerBound)})
-	if c.RowsUpTo > 0 {
-		said += " " + words.Say("sheets.proof.roll.rows", words.With{"row": s.length(int64(c.RowsUpTo))})
+	with := words.With{"row": s.length(int64(c.RowsUpTo)), "gap": s.length(c.Plan.Cost - int64(c.RowsLeast))}
+	switch {
+	case c.RowsUpTo == 0:
+		return said
+	case int64(c.RowsLeast) < c.Plan.Cost:
+		return said + " " + words.Say("sheets.proof.roll.within", with)
 	}
-	return said
+	return said + " " + words.Say("sheets.proof.roll.rows", with)
 }
 
 // soFar says how far the search for a plan has come.

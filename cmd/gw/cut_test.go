@@ -70,9 +70,14 @@ func TestCutRollIntoLongRows(t *testing.T) {
 // What is not proved says by how much it may be too long, and what is proved.
 func TestWhatIsSaidOfARoll(t *testing.T) {
 	s := newScale(project.Instance{Unit: big.NewRat(1, 2)})
-	a := s.roll(cutting.RollPlan{Plan: cutting.Plan{Cost: 3939, LowerBound: 3655}, Length: 4000, RowsUpTo: 666})
+	a := s.roll(cutting.RollPlan{Plan: cutting.Plan{Cost: 3939, LowerBound: 3655}, Length: 4000, RowsUpTo: 666, RowsLeast: 3939})
 	if a.Proved || a.LowerBound != "1827.5" || a.RowsUpTo != "333" ||
 		a.Said != "A plan may be shorter by 142 at most. No plan with rows up to 333 is shorter." {
+		t.Errorf("%+v", a)
+	}
+	a = s.roll(cutting.RollPlan{Plan: cutting.Plan{Cost: 3939, LowerBound: 3655}, Length: 4000, RowsUpTo: 666, RowsLeast: 3900})
+	if a.RowsUpTo != "" || a.RowsTried != "333" || a.RowsLeast != "1950" ||
+		a.Said != "A plan may be shorter by 142 at most. No plan with rows up to 333 is shorter by more than 19.5." {
 		t.Errorf("%+v", a)
 	}
 }

@@ -16,10 +16,12 @@ type cutAnswer struct {
 	Proved      bool             `json:"proved"`
 	Proof       cutting.Proof    `json:"proof"`
 	Certificate *certificate     `json:"certificate,omitempty"`
-	Length      json.Number      `json:"length,omitempty"`   // of a roll, to buy
-	Rows        int64            `json:"rows,omitempty"`     // of a roll
-	RowsUpTo    json.Number      `json:"rowsUpTo,omitempty"` // of a roll that is not proved: no plan with rows up to this is shorter
-	Said        string           `json:"said,omitempty"`     // of a roll: the proof in words
+	Length      json.Number      `json:"length,omitempty"`    // of a roll, to buy
+	Rows        int64            `json:"rows,omitempty"`      // of a roll
+	RowsUpTo    json.Number      `json:"rowsUpTo,omitempty"`  // of a roll that is not proved: no plan with rows up to this is shorter
+	RowsTried   json.Number      `json:"rowsTried,omitempty"` // or else: with rows up to this …
+	RowsLeast   json.Number      `json:"rowsLeast,omitempty"` // … none is shorter than this
+	Said        string           `json:"said,omitempty"`      // of a roll: the proof in words
 	Value       json.Number      `json:"value,omitempty"`
 	Made        map[string]int64 `json:"made"`
 	Layouts     []layoutAnswer   `json:"layouts"`
@@ -105,8 +107,12 @@ func (s scale) roll(p cutting.RollPlan) cutAnswer {
 	a.Length, a.Rows = s.size(p.Length), p.Sheets
 	a.LowerBound, a.Cost = s.size(p.LowerBound), s.size(p.Cost)
 	a.Said = s.rollProof(p)
-	if !p.Proved() && p.RowsUpTo > 0 {
+	switch {
+	case p.Proved() || p.RowsUpTo == 0:
+	case p.RowsLeast >= p.Cost:
 		a.RowsUpTo = s.size(p.RowsUpTo)
+	default:
+		a.RowsTried, a.RowsLeast = s.size(p.RowsUpTo), s.size(p.RowsLeast)
 	}
 	return a
 }
@@ -117,10 +123,13 @@ func (s scale) rollProof(p cutting.RollPlan) string {
 		return words.Say("instance.roll.proved")
 	}
 	said := words.Say("instance.roll.open", words.With{"gap": s.say(p.Cost - p.LowerBound)})
-	if p.RowsUpTo > 0 {
-		said += " " + words.Say("instance.roll.rows", words.With{"row": s.say(p.RowsUpTo)})
+	switch {
+	case p.RowsUpTo == 0:
+		return said
+	case p.RowsLeast >= p.Cost:
+		return said + " " + words.Say("instance.roll.rows", words.With{"row": s.say(p.RowsUpTo)})
 	}
-	return said
+	return said + " " + words.Say("instance.roll.within", words.With{"row": s.say(p.RowsUpTo), "gap": s.say(p.Cost - p.RowsLeast)})
 }
 
 // valuable answers the question for the most valuable sheet; the dynamic program

@@ -12,10 +12,12 @@ type cuttingPlan struct {
 	Sheets     int64        `json:"sheets"`     // of a roll, rows
 	LowerBound number       `json:"lowerBound"` // of the sheets; of a roll, its length
 	Proved     bool         `json:"proved"`
-	Length     number       `json:"length,omitempty"`   // of a roll, to buy
-	RowsUpTo   number       `json:"rowsUpTo,omitempty"` // of a roll that is not proved: no plan with rows up to this is shorter
-	Used       number       `json:"used"`               // share that ends up in pieces
-	Turned     int64        `json:"turned"`             // sheets that the forbidden turn would take; 0 for none
+	Length     number       `json:"length,omitempty"`    // of a roll, to buy
+	RowsUpTo   number       `json:"rowsUpTo,omitempty"`  // of a roll that is not proved: no plan with rows up to this is shorter
+	RowsTried  number       `json:"rowsTried,omitempty"` // or else: with rows up to this …
+	RowsLeast  number       `json:"rowsLeast,omitempty"` // … none is shorter than this
+	Used       number       `json:"used"`                // share that ends up in pieces
+	Turned     int64        `json:"turned"`              // sheets that the forbidden turn would take; 0 for none
 	Settings   int64        `json:"settings"`
 	Cuts       int64        `json:"cuts"`
 	Trouble    string       `json:"trouble,omitempty"`
@@ -46,8 +48,12 @@ func cuttingPlanOf(c sheets.Cutting) cuttingPlan {
 	}
 	if c.Roll() {
 		p.LowerBound = mm(sheets.Length(c.Plan.LowerBound))
-		if !c.Plan.Proved() {
+		switch {
+		case c.Plan.Proved():
+		case int64(c.RowsLeast) >= c.Plan.Cost:
 			p.RowsUpTo = mm(c.RowsUpTo)
+		default:
+			p.RowsTried, p.RowsLeast = mm(c.RowsUpTo), mm(c.RowsLeast)
 		}
 	}
 	if c.Trouble != nil {

@@ -24,8 +24,11 @@ type Roll struct {
 // its weight divided by its side along the roll.
 type RollPlan struct {
 	Plan
-	Length   int64 // to buy, a multiple of the unit
-	RowsUpTo int64 // no plan whose rows are this long at most is shorter; 0 where that was not shown
+	Length int64 // to buy, a multiple of the unit
+
+	// No plan whose rows are RowsUpTo long at most has a cost below RowsLeast; both
+	// 0 where nothing was shown.
+	RowsUpTo, RowsLeast int64
 }
 
 // Shortest plans a roll for the least length. See [Fewest] for the rest; there is

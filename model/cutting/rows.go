@@ -13,8 +13,9 @@ type rows struct {
 	lines         int64 // the length that the lines across show to be needed
 	row           int64 // the longest row offered, on the grid, kerf included
 
-	lower int64 // of plans with rows of any length, on the grid
-	upTo  int64 // no plan with rows up to this is shorter, on the grid; 0 where none was shown
+	lower  int64 // of plans with rows of any length, on the grid
+	claims []rowClaim
+	loose  bool // pieces are rounded down
 }
 
 // scaling brings sizes onto a grid, rounded up: what fits there fits the roll.
@@ -29,6 +30,14 @@ const (
 	widthSteps  = 840
 	lengthSteps = 240
 )
+
+// rounds brings a piece's side onto a grid.
+func (r *rows) rounds(s scaling, size int64) int64 {
+	if r.loose {
+		return s.down(size)
+	}
+	return s.up(size)
+}
 
 // newRows states a roll in the planner's terms. Sizes along a side are rounded
 // where they have too little in common.
@@ -97,7 +106,7 @@ func (r *rows) sides(side func(fit) int64, s scaling) []int64 {
 	var all []int64
 	for _, f := range r.fits {
 		if f.w <= r.width {
-			all = append(all, s.up(side(f)))
+			all = append(all, r.rounds(s, side(f)))
 		}
 	}
 	return all
@@ -144,7 +153,7 @@ func (r *rows) offer(row int64) bool {
 	for i, f := range r.fits {
 		fits[i].w, fits[i].h = width+1, row+1
 		if f.w <= r.width {
-			fits[i].w, fits[i].h = r.across.up(f.w), r.along.up(f.h)
+			fits[i].w, fits[i].h = r.rounds(r.across, f.w), r.rounds(r.along, f.h)
 		}
 	}
 	x, ok := newAxis(width, r.sides(alongX, r.across), true)
@@ -180,6 +189,7 @@ func (r *rows) level() {
 	if r.plan == nil {
 		r.cost = r.beyond()
 	}
+	r.claim()
 	r.roundUp()
 	r.greedily(0)
 	r.quickly()
@@ -201,15 +211,12 @@ func (r *rows) least() int64 {
 // conclude says what a level shows. A plan with a longer row is at least that
 // long.
 func (r *rows) conclude() {
-	shown := r.finish.lower
+	r.claim()
 	if r.rounded {
 		return
 	}
 	longer := max(r.least(), r.sumAbove(r.row+1))
-	r.lower = max(r.lower, r.least(), min(shown, longer))
-	if shown >= r.cost {
-		r.upTo = r.row
-	}
+	r.lower = max(r.lower, r.least(), min(r.finish.lower, longer))
 }
 
 // inSizes reports plans in the sizes of the roll. Of a bound that only holds for
@@ -247,8 +254,9 @@ func (r *rows) answer(job, wanted Job, roll Roll) RollPlan {
 	plan.Cost, plan.LowerBound, plan.Proof = cost, max(r.lines, r.floor), Unproved
 	if !r.rounded {
 		plan.LowerBound = max(plan.LowerBound, r.lower*r.along.by)
-		plan.RowsUpTo = max(0, r.upTo*r.along.by-job.Kerf)
 	}
+	told := r.closest(cost)
+	plan.RowsUpTo, plan.RowsLeast = max(0, told.upTo-job.Kerf), told.least
 	switch {
 	case cost == r.lines:
 		plan.Proof = ByCertificate

@@ -19,7 +19,8 @@ func (j Job) planRoll(ctx context.Context, bench Bench, report func(cutting.Prog
 	if err != nil {
 		return c, err
 	}
-	c.Plan, c.Length, c.RowsUpTo = plan.Plan, Length(plan.Length), Length(plan.RowsUpTo)
+	c.Plan, c.Length = plan.Plan, Length(plan.Length)
+	c.RowsUpTo, c.RowsLeast = Length(plan.RowsUpTo), Length(plan.RowsLeast)
 	for i, l := range plan.Layouts {
 		row := stock.Sheet{Size: stock.Size{Length: Length(l.Root.Height), Width: j.Material.RollWidth}, Grain: j.Sheet.Grain}
 		c.Parents = append(c.Parents, Parent{Sheet: row})

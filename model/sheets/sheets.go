@@ -96,7 +96,8 @@ type Cutting struct {
 	Length  Length           // of a roll, to buy; its layouts are rows across it
 	Other   Other
 
-	RowsUpTo Length // of a roll: no plan whose rows are this long at most is shorter; 0 where that was not shown
+	RowsUpTo  Length // of a roll: of plans whose rows are this long at most …
+	RowsLeast Length // … none is shorter than this; 0 where nothing was shown
 }
 
 // Parent is a sheet that pieces are cut from: a new one, or an offcut kept.

@@ -72,12 +72,16 @@ func (in Input) ProofText(c sheets.Cutting) string {
 func (in Input) rollProof(c sheets.Cutting) string {
 	style := draft.Sizes(in.System)
 	with := words.With{
-		"gap": style.WithUnit(sheets.Length(c.Plan.Cost - c.Plan.LowerBound)), "row": style.WithUnit(c.RowsUpTo),
+		"gap": style.WithUnit(sheets.Length(c.Plan.Cost - c.Plan.LowerBound)),
+		"row": style.WithUnit(c.RowsUpTo), "less": style.WithUnit(sheets.Length(c.Plan.Cost) - c.RowsLeast),
 	}
-	if c.RowsUpTo > 0 {
-		return words.Say("cutting.unproved.rows", with)
+	switch {
+	case c.RowsUpTo == 0:
+		return words.Say("cutting.unproved.roll", with)
+	case int64(c.RowsLeast) < c.Plan.Cost:
+		return words.Say("cutting.unproved.within", with)
 	}
-	return words.Say("cutting.unproved.roll", with)
+	return words.Say("cutting.unproved.rows", with)
 }
 
 // OtherTurn says what turning the pieces against the grain would give, and why

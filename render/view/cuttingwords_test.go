@@ -20,9 +20,12 @@ func TestWhatIsSaidOfARoll(t *testing.T) {
 	if said := in.ProofText(c); said != want {
 		t.Errorf("%q, want %q", said, want)
 	}
-	c.RowsUpTo = 333 * measure.Millimetre
-	want += ", and none with rows up to 333 mm is shorter"
-	if said := in.ProofText(c); said != want {
+	c.RowsUpTo, c.RowsLeast = 333*measure.Millimetre, 1970*measure.Millimetre
+	if said, want := in.ProofText(c), want+", and none with rows up to 333 mm is shorter"; said != want {
+		t.Errorf("%q, want %q", said, want)
+	}
+	c.RowsLeast -= 20 * measure.Millimetre
+	if said, want := in.ProofText(c), want+"; with rows up to 333 mm, within 20 mm"; said != want {
 		t.Errorf("%q, want %q", said, want)
 	}
 	c.Plan.Proof = cutting.BySearch
