@@ -12,21 +12,32 @@ var (
 	severalBegun = regexp.MustCompile(`^\s*[0-9]{1,6}\s*(?:\p{L}+\.?\s*)?(?:=\s*)?$`)
 )
 
+// ParseSeveral reads how many were measured together, and what they measured;
+// counted is false for a text that is not of that form. A bare number takes the
+// unit of bare.
+func ParseSeveral(text string, bare System) (count int, all Length, counted bool, err error) {
+	m := several.FindStringSubmatch(text)
+	if m == nil {
+		return 0, 0, false, nil
+	}
+	count, _ = strconv.Atoi(m[1])
+	all, err = ParseLength(m[2], bare)
+	if err != nil || count == 0 || all <= 0 {
+		return 0, 0, true, wrong(text, "measure.want.counted")
+	}
+	return count, all, true, nil
+}
+
 // ParseCounted reads the size of one from several measured together, to the
 // nearest nanometre; counted is false for a text that is not of that form. A
 // bare number takes the unit of bare.
 func ParseCounted(text string, bare System) (each Length, counted bool, err error) {
-	m := several.FindStringSubmatch(text)
-	if m == nil {
-		return 0, false, nil
+	count, all, counted, err := ParseSeveral(text, bare)
+	if !counted || err != nil {
+		return 0, counted, err
 	}
-	n, _ := strconv.ParseInt(m[1], 10, 64)
-	all, err := ParseLength(m[2], bare)
-	if err != nil || n == 0 || all <= 0 {
-		return 0, true, wrong(text, "measure.want.counted")
-	}
-	count := Length(n)
-	return all/count + (2*(all%count)+count)/(2*count), true, nil
+	n := Length(count)
+	return all/n + (2*(all%n)+n)/(2*n), true, nil
 }
 
 // UnfinishedCounted reports whether text is the beginning of what ParseCounted

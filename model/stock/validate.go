@@ -20,6 +20,9 @@ type Fault struct {
 // Error is place and text.
 func (f *Fault) Error() string { return f.Place + ": " + f.Text }
 
+// Inner is the place without the file that stands before it.
+func (f *Fault) Inner(file string) string { return strings.TrimPrefix(f.Place, file+": ") }
+
 // within returns err with a wider place before its own.
 func within(place string, err error) error {
 	if fault, ok := err.(*Fault); ok {
