@@ -33,6 +33,8 @@ type Ports struct {
 	Recent     project.Recent
 	// Studio keeps the sizes of the maker's tools.
 	Studio project.StudioFile
+	// Shelf keeps the maker's materials.
+	Shelf project.ShelfFile
 	// Saves saves projects; Recovery keeps what is not saved, if Kept.
 	Saves    project.Saves
 	Recovery project.Recovery

@@ -74,13 +74,14 @@ func settleLocale() {
 // ports is the project to begin with, and where the program keeps its own
 // files. A file that cannot be opened leaves the demo, and says why.
 func ports(files []string) ui.Ports {
-	folder := ownFolder()
+	folder := project.OwnFolder()
 	p := ui.Ports{
 		Project:    project.Demo(),
 		Dialogs:    nativeDialogs{},
 		Favourites: project.FavouritesIn(folder),
 		Recent:     project.RecentIn(folder),
 		Studio:     project.StudioIn(folder),
+		Shelf:      project.ShelfIn(folder),
 		Saves:      project.SavesIn(folder),
 		Recovery:   project.RecoveryIn(folder),
 		Kept:       true,
@@ -101,14 +102,4 @@ func ports(files []string) ui.Ports {
 		p.Path = files[0]
 	}
 	return p
-}
-
-// ownFolder is where favourites and recent files are kept; the working folder
-// where the platform names none.
-func ownFolder() string {
-	folder, err := os.UserConfigDir()
-	if err != nil {
-		return "grainwise"
-	}
-	return filepath.Join(folder, "grainwise")
 }

@@ -38,6 +38,7 @@ func commands(notes io.Writer) []command {
 		{"check", checkCommand},
 		{"draw", func(args []string, out io.Writer) (int, error) { return drawCommand(args, out, notes) }},
 		{"cut", cutCommand},
+		{"materials", materialsCommand},
 		{"papers", func(args []string, out io.Writer) (int, error) { return papersCommand(args, out, notes) }},
 	}
 }

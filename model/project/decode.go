@@ -73,17 +73,23 @@ func (s source) shelf(entries object, p *Project) *Problem {
 		p.Shelf = stock.Default()
 		return nil
 	}
+	shelf, problem := s.materials(f)
+	p.Shelf = shelf
+	return problem
+}
+
+// materials reads a list of materials.
+func (s source) materials(f field) (stock.Shelf, *Problem) {
 	materials, problem := s.readArray(f)
 	if problem != nil {
-		return problem
+		return stock.Shelf{}, problem
 	}
 	wrapped := slices.Concat([]byte(`{"materials":`), f.raw, []byte("}"))
 	shelf, err := stock.Decode(wrapped, "shelf")
 	if err != nil {
-		return s.damaged(faultAt(err, f, materials), "", err.Error())
+		return stock.Shelf{}, s.damaged(faultAt(err, f, materials), "", err.Error())
 	}
-	p.Shelf = shelf
-	return nil
+	return shelf, nil
 }
 
 // faultAt is where the material stands that the error names by its number.
