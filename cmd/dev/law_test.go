@@ -58,7 +58,7 @@ func law() []article {
 		model("warp", "measure", "stock", "book"),
 		model("fit", "measure", "stock", "book"),
 		model("making", "measure", "stock", "book"),
-		model("batch", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making"),
+		model("batch", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making", "schedule", "price", "post"),
 		model("check", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making", "batch"),
 		model("project", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making", "batch", "check"),
 		{folder: "assets", alone: true},

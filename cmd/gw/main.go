@@ -39,6 +39,7 @@ func commands(notes io.Writer) []command {
 		{"draw", func(args []string, out io.Writer) (int, error) { return drawCommand(args, out, notes) }},
 		{"cut", cutCommand},
 		{"materials", materialsCommand},
+		{"batch", batchCommand},
 		{"papers", func(args []string, out io.Writer) (int, error) { return papersCommand(args, out, notes) }},
 	}
 }

@@ -38,13 +38,13 @@ func (s source) project() (Project, *Problem) {
 		problem = s.identify(entries, fileFormat, fileVersion)
 	}
 	if problem == nil {
-		problem = s.known(entries, "format", "version", "name", "design", "measured", "shelf", "accepted", "notes")
+		problem = s.known(entries, append(batchNames(), "format", "version", "name", "design", "measured", "shelf", "accepted", "notes")...)
 	}
 	if problem != nil {
 		return Project{}, problem
 	}
 	var p Project
-	for _, read := range []func(object, *Project) *Problem{s.name, s.shelf, s.design, s.measured, s.accepted, s.notes} {
+	for _, read := range []func(object, *Project) *Problem{s.name, s.shelf, s.design, s.measured, s.accepted, s.batch, s.notes} {
 		if problem := read(entries, &p); problem != nil {
 			return Project{}, problem
 		}

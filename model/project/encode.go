@@ -26,6 +26,10 @@ func (p Project) Encode() ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
+	made, err := batchText(p)
+	if err != nil {
+		return nil, err
+	}
 	var b bytes.Buffer
 	fmt.Fprintf(&b, "{\n  \"format\": %s,\n  \"version\": %d,\n", jsonText(fileFormat), fileVersion)
 	fmt.Fprintf(&b, "  \"name\": %s,\n", jsonText(p.Name))
@@ -35,6 +39,7 @@ func (p Project) Encode() ([]byte, error) {
 	if len(p.Accepted) > 0 {
 		fmt.Fprintf(&b, "  \"accepted\": %s,\n", block("[]", acceptedLines(p.Accepted)))
 	}
+	b.WriteString(made)
 	fmt.Fprintf(&b, "  \"notes\": %s\n}\n", jsonText(p.Notes))
 	return b.Bytes(), nil
 }

@@ -9,6 +9,7 @@ import (
 
 	"grainwise/assets"
 	"grainwise/assets/words"
+	"grainwise/model/batch"
 	"grainwise/model/book"
 	"grainwise/model/check"
 	"grainwise/model/measure"
@@ -21,6 +22,7 @@ type Project struct {
 	Decisions book.Decisions
 	Shelf     stock.Shelf        // the materials as they were when the project was made
 	Accepted  []check.Acceptance // findings left as they are, and why; one an identity
+	Batch     batch.Batch        // what is made of the design, in which variants, and for whom
 	Notes     string
 }
 
@@ -62,14 +64,14 @@ func (p Project) Findings(b book.Book, in Studio) []check.Finding {
 
 // Clone returns a copy that shares nothing with p.
 func (p Project) Clone() Project {
-	p.Shelf, p.Accepted = p.Shelf.Clone(), slices.Clone(p.Accepted)
+	p.Shelf, p.Accepted, p.Batch = p.Shelf.Clone(), slices.Clone(p.Accepted), p.Batch.Clone()
 	return p
 }
 
 // Equal reports whether two projects would be saved as the same file.
 func (p Project) Equal(q Project) bool {
 	return p.Name == q.Name && p.Notes == q.Notes && p.Decisions == q.Decisions &&
-		slices.Equal(p.Accepted, q.Accepted) &&
+		slices.Equal(p.Accepted, q.Accepted) && p.Batch.Equal(q.Batch) &&
 		len(p.Shelf.Materials) == len(q.Shelf.Materials) &&
 		(len(p.Shelf.Materials) == 0 || reflect.DeepEqual(p.Shelf, q.Shelf))
 }

@@ -3,6 +3,8 @@ package project
 import (
 	"crypto/sha256"
 	"encoding/base32"
+
+	"grainwise/model/batch"
 )
 
 // crockford leaves out the letters that are read as others (Douglas Crockford,
@@ -13,7 +15,7 @@ const crockford = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 // one design carry the same, and another as soon as anything differs that a piece
 // is cut by.
 func (p Project) Revision() string {
-	p.Name, p.Notes, p.Accepted = "", "", nil
+	p.Name, p.Notes, p.Accepted, p.Batch = "", "", nil, batch.Batch{}
 	data, err := p.Encode()
 	if err != nil {
 		return ""

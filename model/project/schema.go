@@ -55,9 +55,18 @@ func Schema() ([]byte, error) {
 			{"measured", entriesSchema(taken(), measuredPrefix)},
 			{"shelf", members{{"type", "array"}, {"items", materialSchema()}}},
 			{"accepted", members{{"type", "array"}, {"items", acceptedSchema()}}},
-			{"notes", members{{"type", "string"}, {"maxLength", longestNotes}}},
-		}},
+		}.with(batchEntries()).with([]batchEntry{{name: "notes", schema: notesSchema}})},
 	})
+}
+
+func notesSchema() members { return members{{"type", "string"}, {"maxLength", longestNotes}} }
+
+// with adds what entries of a batch may be.
+func (m members) with(entries []batchEntry) members {
+	for _, e := range entries {
+		m = append(m, member{e.name, e.schema()})
+	}
+	return m
 }
 
 // FormatsSchema is the JSON Schema of a file of formats.

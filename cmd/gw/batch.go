@@ -1,0 +1,159 @@
+package main
+
+import (
+	"context"
+	"io"
+	"time"
+
+	"grainwise/model/batch"
+	"grainwise/model/lists"
+	"grainwise/model/measure"
+	"grainwise/model/project"
+	"grainwise/model/sheets"
+)
+
+// batchCommand prints what a whole batch takes: gw batch FILE [--set KEY=VALUE]...
+// [--studio FILE].
+func batchCommand(args []string, out io.Writer) (int, error) {
+	a, err := parse(args, []string{"set", "studio"}, nil)
+	if err != nil {
+		return exitInput, err
+	}
+	p, studio, err := openIn(a)
+	if err != nil {
+		return exitInput, err
+	}
+	made, err := batchOf(p, studio)
+	if err != nil {
+		return exitInput, err
+	}
+	return exitDone, writeJSON(out, made)
+}
+
+// batchPlan is the contract of `gw batch`: lengths in millimetres, masses in grams,
+// amounts of money as text with their currency.
+type batchPlan struct {
+	Books    int           `json:"books"`
+	Variants []variantPlan `json:"variants"`
+	Groups   []groupPlan   `json:"groups"` // by spine piece width
+	Outliers []outlierPlan `json:"outliers"`
+	Needs    []needPlan    `json:"needs"`
+	CutSpare []batch.Cut   `json:"cutUnused"` // cut pieces that no book takes at their size
+	Cash     []string      `json:"toBuy"`     // what all that is to be bought costs, a sum a currency
+}
+
+type variantPlan struct {
+	Name    string   `json:"name"` // empty: the base design
+	Copies  int      `json:"copies"`
+	Asked   string   `json:"asked,omitempty"`
+	Refused []string `json:"refused,omitempty"` // settings that the base design does not take
+}
+
+type groupPlan struct {
+	Name     string    `json:"name"`
+	Width    number    `json:"spineWidth"`
+	Copies   int       `json:"copies"`
+	Measured int       `json:"measured"`
+	Sets     []setPlan `json:"sets"`
+}
+
+// setPlan is books of one variant that are cut alike.
+type setPlan struct {
+	Variant string     `json:"variant"`
+	Copies  int        `json:"copies"`
+	Spine   number     `json:"spineThickness"`
+	ToCut   casePlan   `json:"toCut"`
+	Mass    number     `json:"mass"`
+	Books   []bookPlan `json:"books"`
+}
+
+type bookPlan struct {
+	Order string `json:"order"`
+	Copy  int    `json:"copy"`
+}
+
+type outlierPlan struct {
+	bookPlan
+	Variant string `json:"variant"`
+	Found   number `json:"found"`
+	Usual   number `json:"usual"`
+}
+
+func batchOf(p project.Project, studio project.Studio) (batchPlan, error) {
+	sets := batch.Sets(p.Decisions, p.Shelf, p.Batch)
+	planner := batch.Planner{Bench: sheets.Bench{Kept: studio.Offcuts}, Allowed: usualSeconds * time.Second}
+	needs, unused, err := planner.Needs(context.Background(), sets, p.Batch, nil)
+	if err != nil {
+		return batchPlan{}, err
+	}
+	made := batchPlan{Variants: variantsOf(sets, p.Batch), Groups: []groupPlan{}, Outliers: []outlierPlan{}, Needs: []needPlan{}, CutSpare: []batch.Cut{}}
+	for _, g := range batch.Groups(sets) {
+		made.Books += g.Copies()
+		made.Groups = append(made.Groups, groupOf(g))
+	}
+	for _, o := range batch.Outliers(p.Decisions, p.Shelf, p.Batch) {
+		made.Outliers = append(made.Outliers, outlierPlan{bookPlan{o.Order, o.Number}, o.Variant, mm(o.Found), mm(o.Usual)})
+	}
+	for _, n := range needs {
+		made.Needs = append(made.Needs, needOf(n))
+	}
+	made.CutSpare = append(made.CutSpare, unused...)
+	made.Cash, err = totals(needs)
+	return made, err
+}
+
+func variantsOf(sets []batch.Set, b batch.Batch) []variantPlan {
+	all := []variantPlan{}
+	for _, v := range append([]batch.Variant{{}}, b.Variants...) {
+		plan := variantPlan{Name: v.Name, Asked: moneyText(v.Asked)}
+		for _, s := range sets {
+			if s.Variant == v.Name {
+				plan.Copies += s.Copies()
+				plan.Refused = s.Refused
+			}
+		}
+		if v.Name != "" || plan.Copies > 0 {
+			all = append(all, plan)
+		}
+	}
+	return all
+}
+
+func groupOf(g batch.Group) groupPlan {
+	plan := groupPlan{Name: g.Name, Width: mm(g.Width), Copies: g.Copies(), Measured: g.Measured(), Sets: []setPlan{}}
+	for _, s := range g.Sets {
+		set := setPlan{
+			Variant: s.Variant, Copies: s.Copies(), Spine: mm(s.Book.Block.SpineThickness),
+			ToCut: caseOf(s.Book.ToCut), Mass: number(s.Book.Mass.Total()), Books: []bookPlan{},
+		}
+		for _, c := range s.Books {
+			set.Books = append(set.Books, bookPlan{c.Order, c.Number})
+		}
+		plan.Sets = append(plan.Sets, set)
+	}
+	return plan
+}
+
+// moneyText is an amount as text, nothing where none is known.
+func moneyText(m measure.Money) string {
+	if m.Currency == "" {
+		return ""
+	}
+	return m.String()
+}
+
+// totals is what the needs cost that have a price, one sum a currency.
+func totals(needs []batch.Need) ([]string, error) {
+	var rows []lists.ShoppingRow
+	for _, n := range needs {
+		if n.Cost.Currency != "" {
+			rows = append(rows, lists.ShoppingRow{Cost: n.Cost})
+		}
+	}
+	sums, err := lists.Totals(rows)
+	all := []string{}
+	for _, m := range sums {
+		all = append(all, m.String())
+	}
+	return all, err
+}
