@@ -17,7 +17,7 @@ func (p *page) face(f scene.Face) {
 	alpha := scene.Opacity(f.Alpha)
 	if !f.Bare {
 		p.fill(f.Fill, alpha)
-		p.Polygon(points(f.Outline), "F")
+		p.outlines(append([]scene.Path{f.Outline}, f.More...))
 	}
 	for _, shade := range f.Shades {
 		steps := shade.Steps(f.Plane, layers)
@@ -32,6 +32,29 @@ func (p *page) face(f scene.Face) {
 			}
 		}
 		p.ClipEnd()
+	}
+}
+
+// outlines fills outlines as one; those that run the other way round are holes.
+func (p *page) outlines(all []scene.Path) {
+	if len(all) == 1 && len(all[0]) > 2 && shown(all[0]) {
+		p.Polygon(points(all[0]), "F")
+		return
+	}
+	drawn := false
+	for _, path := range all {
+		if len(path) < 3 || !shown(path) {
+			continue
+		}
+		p.MoveTo(path[0].X, path[0].Y)
+		for _, at := range path[1:] {
+			p.LineTo(at.X, at.Y)
+		}
+		p.ClosePath()
+		drawn = true
+	}
+	if drawn {
+		p.DrawPath("F")
 	}
 }
 

@@ -1,6 +1,7 @@
 // Package pdf writes scenes as PDF pages at true size: a millimetre of the
-// scene is a millimetre on paper. Textures are left out, soft shadows become a
-// few flat layers, faces are embedded as subsets.
+// scene is a millimetre on paper. Textures are left out and soft shadows become a
+// few flat layers, except in a still, which is set as a picture; faces are embedded
+// as subsets.
 package pdf
 
 import (
@@ -66,7 +67,8 @@ func sizeOf(s *scene.Scene) fpdf.SizeType { return fpdf.SizeType{Wd: s.Width, Ht
 // page is the document with what the page at hand has set.
 type page struct {
 	*fpdf.Fpdf
-	scene *scene.Scene
+	scene    *scene.Scene
+	pictures int // so far, in the document
 }
 
 // shown tells whether every point of a path lies where a PDF number can say
@@ -100,6 +102,12 @@ func (p *page) add(s *scene.Scene) {
 			p.stroke(it)
 		case scene.Text:
 			p.text(it)
+		case scene.Cast:
+			p.cast(it)
+		case scene.Still:
+			p.still(it)
+		case scene.Picture:
+			p.picture(it)
 		}
 	}
 }

@@ -22,6 +22,8 @@ type facePainter struct {
 	u, v           float64 // of the part, mm, at the pixel (0, 0)
 	ux, uy, vx, vy float64 // change of u and v a pixel right and down
 	texels         float64 // a millimetre of the part
+	away           bool    // the plane is seen in perspective, and the above holds at the face's middle
+	back           homography
 
 	y, begin, end int    // the run at hand: pixels side by side in a row
 	parts         []part // of the run
@@ -43,24 +45,29 @@ func (p *Painter) paintFace(dst *image.RGBA, f scene.Face, v View) {
 		return
 	}
 	w, h := dst.Rect.Dx(), dst.Rect.Dy()
-	p.face.start(dst, f, v, &p.tiles)
+	p.face.start(dst, f, v, &p.tiles, middle(outline))
 	if p.face.bare && len(p.face.shades) == 0 {
 		return
 	}
 	p.fill.start(w, h)
 	p.fill.add(outline)
+	for _, path := range f.More {
+		if outline, ok = p.pixels(path, v); ok && len(outline) > 2 {
+			p.fill.add(outline)
+		}
+	}
 	p.fill.spans(&p.face)
 	p.face.finish()
 }
 
 // start prepares a face: its colours, its texture and its shadows.
-func (fp *facePainter) start(dst *image.RGBA, f scene.Face, v View, t *tiles) {
+func (fp *facePainter) start(dst *image.RGBA, f scene.Face, v View, t *tiles, at point) {
 	fp.pix, fp.stride, fp.bare = dst.Pix, dst.Stride, f.Bare
 	fp.alpha = uint32(scene.Opacity(f.Alpha)*256 + 0.5)
 	fp.tile, fp.shades = nil, fp.shades[:0]
 	fp.room(dst.Rect.Dx())
 	contrast := 0.0
-	if fp.place(f.Plane.Or(), v) {
+	if fp.place(f.Plane.Or(), v, at) {
 		if f.Texture != scene.None && !f.Bare {
 			contrast = fp.dress(f, v, t)
 		}
@@ -82,19 +89,24 @@ func (fp *facePainter) room(width int) {
 
 // place inverts the plane: where each pixel lies on the part. A plane seen
 // exactly edge-on has neither texture nor shadows.
-func (fp *facePainter) place(plane scene.Plane, v View) bool {
-	ax, ay := plane.U.X*v.Scale, plane.U.Y*v.Scale
-	bx, by := plane.V.X*v.Scale, plane.V.Y*v.Scale
-	ox, oy := v.Pixel(plane.Origin)
-	det := ax*by - ay*bx
-	if !usable(ox) || !usable(oy) || !usable(1/det) {
-		return false
+func (fp *facePainter) place(plane scene.Plane, v View, at point) bool {
+	fp.back, fp.away = backTo(plane, v), plane.Away != (scene.Point{})
+	u, w := fp.back.at(at.x, at.y), fp.back.slope(at.x, at.y)
+	fp.ux, fp.uy, fp.vx, fp.vy = w[0], w[1], w[2], w[3]
+	x, y := 0.5-at.x, 0.5-at.y // from there to the middle of the first pixel
+	fp.u, fp.v = u.x+x*fp.ux+y*fp.uy, u.y+x*fp.vx+y*fp.vy
+	return usable(fp.u) && usable(fp.v) && usable(fp.ux) && usable(fp.uy) && usable(fp.vx) && usable(fp.vy) &&
+		usable(1/(fp.ux*fp.vy-fp.uy*fp.vx))
+}
+
+// middle is the middle of an outline's corners.
+func middle(outline []point) point {
+	var sum point
+	for _, p := range outline {
+		sum.x, sum.y = sum.x+p.x, sum.y+p.y
 	}
-	fp.ux, fp.uy = by/det, -bx/det
-	fp.vx, fp.vy = -ay/det, ax/det
-	x, y := 0.5-ox, 0.5-oy // of the middle of the first pixel
-	fp.u, fp.v = x*fp.ux+y*fp.uy, x*fp.vx+y*fp.vy
-	return usable(fp.u) && usable(fp.v)
+	n := float64(len(outline))
+	return point{sum.x / n, sum.y / n}
 }
 
 // Textures never get finer than this, whatever the scale: px of the window.
@@ -188,12 +200,31 @@ func (fp *facePainter) base(row []uint32, out []uint8) []uint8 {
 	return fp.level[:len(row)]
 }
 
-// texture looks the tile up along a row, in steps of 1/65536 texel.
+// texture looks the tile up along a row, in steps of 1/65536 texel; in
+// perspective a few pixels at a time.
 func (fp *facePainter) texture(row []uint32) (levels []uint8) {
 	levels = fp.levels[:len(row)]
-	u, v := fp.at(fp.begin, fp.y)
+	if !fp.away {
+		u, v := fp.at(fp.begin, fp.y)
+		fp.thread(row, levels, u, v, fp.ux, fp.vx)
+		return levels
+	}
+	const few = 16
+	y := float64(fp.y) + 0.5
+	from := fp.back.at(float64(fp.begin)+0.5, y)
+	for at := 0; at < len(row); at += few {
+		n := min(few, len(row)-at)
+		to := fp.back.at(float64(fp.begin+at+n)+0.5, y)
+		fp.thread(row[at:at+n], levels[at:at+n], from.x, from.y, (to.x-from.x)/float64(n), (to.y-from.y)/float64(n))
+		from = to
+	}
+	return levels
+}
+
+// thread looks up a run that begins at (u, v) of the part, mm.
+func (fp *facePainter) thread(row []uint32, levels []uint8, u, v, ux, vx float64) {
 	tu, tv := fixed16(u*fp.texels), fixed16(v*fp.texels)
-	du, dv := fixed16(fp.ux*fp.texels), fixed16(fp.vx*fp.texels)
+	du, dv := fixed16(ux*fp.texels), fixed16(vx*fp.texels)
 	t := fp.tile
 	for i := range row {
 		l := t[tv>>8&0xFF00|tu>>16&0xFF]
@@ -202,7 +233,6 @@ func (fp *facePainter) texture(row []uint32) (levels []uint8) {
 		tu += du
 		tv += dv
 	}
-	return levels
 }
 
 // at is the place on the part, mm, of the middle of a pixel.

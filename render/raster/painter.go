@@ -71,6 +71,7 @@ type Painter struct {
 	glyphs glyphs
 	fill   filler
 	face   facePainter
+	mask   castMask
 	pen    outliner
 	px     []point       // the path at hand, in pixels
 	lines  [][]point     // the stroke at hand, in pixels
@@ -88,10 +89,13 @@ func (p *Painter) Paint(dst *image.RGBA, s *scene.Scene, v View) {
 		dst = &image.RGBA{Pix: dst.Pix, Stride: dst.Stride, Rect: image.Rect(0, 0, w, h)}
 	}
 	p.sheets.paint(dst, s.Ground, s.Tooth)
-	if !v.usable() {
-		return
+	if v.usable() {
+		p.paintItems(dst, s.Items, v)
 	}
-	for _, item := range s.Items {
+}
+
+func (p *Painter) paintItems(dst *image.RGBA, items []scene.Item, v View) {
+	for _, item := range items {
 		switch it := item.(type) {
 		case scene.Face:
 			p.paintFace(dst, it, v)
@@ -99,6 +103,12 @@ func (p *Painter) Paint(dst *image.RGBA, s *scene.Scene, v View) {
 			p.paintStroke(dst, it, v)
 		case scene.Text:
 			p.paintText(dst, it, v)
+		case scene.Cast:
+			p.paintCast(dst, it, v)
+		case scene.Still:
+			p.paintStill(dst, it, v)
+		case scene.Picture:
+			paintPicture(dst, it, v)
 		}
 	}
 }

@@ -7,16 +7,21 @@ import (
 	"grainwise/render/scene"
 )
 
-// sheets keeps the two sheets painted last: a fine screen shows drags in half
-// the pixels and rests in all, by turns. The latest comes first.
-type sheets [2]sheet
+// sheets keeps the sheets painted last: a fine screen shows drags in half the
+// pixels and rests in all, by turns, and a drawing may have a still on a ground of
+// its own. The latest comes first.
+type sheets [4]sheet
 
 // paint copies the sheet over the whole image.
 func (kept *sheets) paint(dst *image.RGBA, ground scene.Colour, tooth bool) {
 	w, h := dst.Rect.Dx(), dst.Rect.Dy()
-	if !kept[0].is(w, h, ground, tooth) {
-		kept[0], kept[1] = kept[1], kept[0]
+	at := 0
+	for at < len(kept)-1 && !kept[at].is(w, h, ground, tooth) {
+		at++
 	}
+	latest := kept[at]
+	copy(kept[1:at+1], kept[:at])
+	kept[0] = latest
 	s := &kept[0]
 	if !s.is(w, h, ground, tooth) {
 		s.ground, s.tooth, s.width, s.height = ground, tooth, w, h

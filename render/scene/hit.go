@@ -6,9 +6,16 @@ import "math"
 // filled face, or a stroke within tolerance millimetres of its edge. Things
 // without a part, shadows and texts let the point through; the zero Tag says
 // that nothing is there.
-func Hit(s *Scene, at Point, tolerance float64) Tag {
-	for i := len(s.Items) - 1; i >= 0; i-- {
-		if tag := s.Items[i].About(); tag.Part != "" && touches(s.Items[i], at, tolerance) {
+func Hit(s *Scene, at Point, tolerance float64) Tag { return hit(s.Items, at, tolerance) }
+
+func hit(items []Item, at Point, tolerance float64) Tag {
+	for i := len(items) - 1; i >= 0; i-- {
+		if still, is := items[i].(Still); is {
+			if tag := hit(still.Items, at, tolerance); tag != (Tag{}) {
+				return tag
+			}
+		}
+		if tag := items[i].About(); tag.Part != "" && touches(items[i], at, tolerance) {
 			return tag
 		}
 	}

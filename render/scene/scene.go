@@ -6,6 +6,8 @@
 // pixel of a 1200 wide drawing is [Px] millimetres, so that 1200 px = 297 mm.
 package scene
 
+import "image"
+
 // Px is one design pixel in millimetres of the page.
 const Px = 297.0 / 1200
 
@@ -54,7 +56,8 @@ type Item interface {
 // shadows. It has no outline: draw a Stroke over it.
 type Face struct {
 	Tag
-	Outline Path // closed by itself, not self-crossing
+	Outline Path   // closed by itself, not self-crossing
+	More    []Path // further outlines of the same face; one that runs the other way round is a hole
 	Fill    Colour
 	Alpha   float64 // 0 means opaque (1); otherwise 0 … 1
 	Texture Texture
@@ -75,14 +78,16 @@ const (
 )
 
 // Plane maps millimetres of the part (u, v) to the page:
-// page = Origin + u·U + v·V. The zero Plane is the page itself.
-type Plane struct{ Origin, U, V Point }
+// page = (Origin + u·U + v·V) / (1 + u·Away.X + v·Away.Y). Away is nought where
+// the part is seen without perspective. The zero Plane is the page itself.
+type Plane struct{ Origin, U, V, Away Point }
 
 // At returns the page's point of the part's (u, v).
 func (p Plane) At(u, v float64) Point {
+	w := 1 + u*p.Away.X + v*p.Away.Y
 	return Point{
-		p.Origin.X + u*p.U.X + v*p.V.X,
-		p.Origin.Y + u*p.U.Y + v*p.V.Y,
+		(p.Origin.X + u*p.U.X + v*p.V.X) / w,
+		(p.Origin.Y + u*p.U.Y + v*p.V.Y) / w,
 	}
 }
 
@@ -132,6 +137,35 @@ type Text struct {
 	Turn   int
 }
 
+// Cast is the soft shadow of a lamp that has a size: each of its outlines, in one
+// or more pieces, is the shadow from one point of the lamp. Where all of them lie,
+// what is below is drawn towards the tint by Amount, 0 … 1; where some do, by their
+// share of it.
+type Cast struct {
+	Tag
+	Outlines [][]Path
+	Amount   float64
+	Tint     Colour
+}
+
+// Still is a part of the drawing that is a picture in every backend, so that
+// weave, tooth and light look alike in all of them: those that know flat colours
+// only show it as pixels. Its items lie on a ground of their own within the box.
+type Still struct {
+	Tag
+	Min, Max Point // of the box
+	Ground   Colour
+	Tooth    bool // the ground has paper tooth and a vignette
+	Items    []Item
+}
+
+// Picture is a picture in a box, stretched to it.
+type Picture struct {
+	Tag
+	Min, Max Point
+	Image    image.Image
+}
+
 // Font names one of the embedded faces.
 type Font uint8
 
@@ -156,9 +190,12 @@ const (
 // About returns the tag itself: every item carries one.
 func (t Tag) About() Tag { return t }
 
-func (Face) item()   {}
-func (Stroke) item() {}
-func (Text) item()   {}
+func (Face) item()    {}
+func (Stroke) item()  {}
+func (Text) item()    {}
+func (Cast) item()    {}
+func (Still) item()   {}
+func (Picture) item() {}
 
 // Add appends items in painter's order.
 func (s *Scene) Add(items ...Item) { s.Items = append(s.Items, items...) }

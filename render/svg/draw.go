@@ -16,6 +16,11 @@ func (d *drawing) face(f scene.Face) {
 		return
 	}
 	outline := path(f.Outline, true)
+	for _, more := range f.More {
+		if len(more) > 2 && shown(more) {
+			outline += path(more, true)
+		}
+	}
 	alpha := scene.Opacity(f.Alpha)
 	if !f.Bare {
 		d.line(`<path d="%s" fill="%s"%s%s/>`, outline, hex(f.Fill), opacity(alpha), about(f.Tag))

@@ -1,6 +1,6 @@
 // Package svg writes a scene as SVG at true size: the page is so many
-// millimetres, and so is a unit of the drawing. Textures are left out, soft
-// shadows become a few flat layers.
+// millimetres, and so is a unit of the drawing. Textures are left out and soft
+// shadows become a few flat layers, except in a still, which is set as a picture.
 //
 // Text stays text, in the embedded faces by name; textLength holds the measured
 // width where a viewer must do with another face.
@@ -87,6 +87,12 @@ func (d *drawing) add(item scene.Item) {
 		d.stroke(it)
 	case scene.Text:
 		d.text(it)
+	case scene.Cast:
+		d.cast(it)
+	case scene.Still:
+		d.still(it)
+	case scene.Picture:
+		d.picture(it)
 	}
 }
 
