@@ -73,6 +73,8 @@ func All() []View {
 		{ID: "taken-apart", Draw: TakenApart},
 		{ID: "laid-flat", Draw: LaidFlat},
 		{ID: "end-on", Draw: EndOn},
+		{ID: "closed", Draw: Closed},
+		{ID: "open-flat", Draw: OpenFlat},
 		{ID: "cutting", Draw: Cutting, OfSheets: true},
 		{ID: "sizes", Draw: SizeMap, OfSheets: true},
 	}

@@ -57,7 +57,8 @@ func TestEveryViewOfAnyBook(t *testing.T) {
 }
 
 // Any design in any frame: no piece of the case or at the back is drawn less than
-// 3 px wide or thick; what a detail shows of them counts as well.
+// 3 px wide or thick; what a detail shows of them counts as well. A still is a
+// picture of the finished book, in which everything is as thin as it is.
 func TestNoPartIsTooThinToSee(t *testing.T) {
 	const least = 3 - 1e-6
 	for _, v := range view.OfBook() {
@@ -121,6 +122,20 @@ func finite(item scene.Item) bool {
 		}
 	case scene.Text:
 		return scene.Path{it.At}.Finite()
+	case scene.Cast:
+		for _, outline := range it.Outlines {
+			for _, p := range outline {
+				if !p.Finite() {
+					return false
+				}
+			}
+		}
+	case scene.Still:
+		for _, inner := range it.Items {
+			if !finite(inner) {
+				return false
+			}
+		}
 	}
 	return true
 }
