@@ -8,6 +8,7 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"grainwise/model/check"
 	"grainwise/model/measure"
@@ -106,8 +107,8 @@ func TestTheSheetsPageByKeyboard(t *testing.T) {
 	p.quits()
 }
 
-// The papers without a pointer: turned to by the pages' key and opened in the
-// viewer, a script that notes what it was given.
+// The papers without a pointer: turned to by the pages' key, opened in the viewer, then saved into a folder
+// through the native dialog. The viewer is a script that notes what it was given.
 func TestThePapersByKeyboard(t *testing.T) {
 	home, tools := t.TempDir(), t.TempDir()
 	seen := filepath.Join(home, "seen")
@@ -136,6 +137,28 @@ func TestThePapersByKeyboard(t *testing.T) {
 	if data, err := os.ReadFile(string(path)); err != nil || !bytes.HasPrefix(data, []byte("%PDF-")) {
 		t.Errorf("the viewer was given %s: %v", path, err)
 	}
+	p.rest()
+	p.keys("Tab")
+	p.key("Return")
+	folder := filepath.Join(home, "bench")
+	if err := os.Mkdir(folder, 0o700); err != nil {
+		t.Fatal(err)
+	}
+	p.do("windowactivate", "--sync", p.find("Open Folder"))
+	p.do("type", "/") // opens the entry for a path, which loses keys while it is made
+	time.Sleep(time.Second)
+	p.key("ctrl+a")
+	p.do("type", "--delay", "20", folder)
+	p.rest()
+	p.key("Return")
+	own := filepath.Join(folder, "Low Water, papers")
+	p.await("the papers", func() bool {
+		files, _ := filepath.Glob(filepath.Join(own, "*.pdf"))
+		return len(files) > 0
+	})
+	p.rest()
+	p.shot("papers-saved-1280.png")
+	p.key("Escape")
 	p.rest()
 	p.key("ctrl+q")
 	p.quits()
