@@ -48,8 +48,7 @@ func (w *Window) jobs() []sheets.Job {
 
 // bench is the studio's.
 func (w *Window) bench() sheets.Bench {
-	studio := w.session.Studio()
-	return sheets.Bench{Capacity: studio.Tools.Capacity, LeastOffcut: studio.Tools.LeastOffcut, Kept: studio.Offcuts}
+	return w.session.Studio().Bench()
 }
 
 // planned is how far one job's plan has come.

@@ -30,9 +30,9 @@ const (
 )
 
 // drawCommand draws a book: gw draw FILE --view VIEW --out F.png|F.pdf|F.svg
-// [--width PIXELS], or lists the views: gw draw --list.
+// [--width PIXELS] [--studio FILE], or lists the views: gw draw --list.
 func drawCommand(args []string, out, notes io.Writer) (int, error) {
-	a, err := parse(args, []string{"view", "out", "width", "set"}, []string{"list"})
+	a, err := parse(args, []string{"view", "out", "width", "set", "studio"}, []string{"list"})
 	if err != nil {
 		return exitInput, err
 	}
@@ -43,7 +43,7 @@ func drawCommand(args []string, out, notes io.Writer) (int, error) {
 	if err != nil {
 		return exitInput, err
 	}
-	p, err := openWith(a)
+	p, studio, err := openIn(a)
 	if err != nil {
 		return exitInput, err
 	}
@@ -55,7 +55,7 @@ func drawCommand(args []string, out, notes io.Writer) (int, error) {
 		in.Sizes = new(sheets.SizeMap)
 		*in.Sizes = sheets.Sizes(context.Background(), in.Book, mapSizes)
 	case "cutting":
-		if in.Cuttings, err = cuttingsOf(p.Book()); err != nil {
+		if in.Cuttings, err = cuttingsOf(p.Book(), studio.Bench()); err != nil {
 			return exitInput, err
 		}
 		noteUnproved(notes, in.Cuttings)
@@ -70,11 +70,11 @@ func drawCommand(args []string, out, notes io.Writer) (int, error) {
 const mapSizes = 90
 
 // cuttingsOf plans everything that is cut for a design's copies.
-func cuttingsOf(b book.Book) ([]sheets.Cutting, error) {
+func cuttingsOf(b book.Book, bench sheets.Bench) ([]sheets.Cutting, error) {
 	var all []sheets.Cutting
 	for _, job := range sheets.Jobs(b, b.Resolved.Copies) {
 		ctx, cancel := context.WithTimeout(context.Background(), usualSeconds*time.Second)
-		c, err := job.Plan(ctx, sheets.Bench{}, nil)
+		c, err := job.Plan(ctx, bench, nil)
 		cancel()
 		if err != nil {
 			return nil, inputError("cutting.noPlan", "name", job.Material.Name)

@@ -46,11 +46,11 @@ func commands(notes io.Writer) []command {
 
 func run(args []string, stdout, stderr io.Writer) int {
 	if len(args) == 0 {
-		fmt.Fprint(stderr, words.Say("gw.usage"))
+		fmt.Fprint(stderr, usage())
 		return exitInput
 	}
 	if args[0] == "help" || args[0] == "--help" || args[0] == "-h" {
-		fmt.Fprint(stdout, words.Say("gw.usage"))
+		fmt.Fprint(stdout, usage())
 		return exitDone
 	}
 	for _, c := range commands(stderr) {
@@ -60,6 +60,15 @@ func run(args []string, stdout, stderr io.Writer) int {
 	}
 	complain(stderr, inputError("gw.unknownCommand", "found", args[0]))
 	return exitInput
+}
+
+// usage says what every command takes.
+func usage() string {
+	said := words.Say("gw.usage")
+	for _, c := range commands(nil) {
+		said += words.Say("gw.usage." + c.name)
+	}
+	return said + words.Say("gw.usage.end")
 }
 
 func report(c command, args []string, stdout, stderr io.Writer) int {

@@ -83,7 +83,7 @@ func (a arguments) papers() (in sheet.Input, order papers.Order, found []check.F
 		return in, order, nil, err
 	}
 	b, system := p.Book(), p.Decisions.Design.CutIn
-	cuttings, err := cuttingsOf(b)
+	cuttings, err := cuttingsOf(b, studio.Bench())
 	if err != nil {
 		return in, order, nil, err
 	}

@@ -23,7 +23,7 @@ func planCommand(args []string, out io.Writer) (int, error) {
 	b := p.Book()
 	all := p.Findings(b, studio)
 	made := planOf(b, all)
-	if made.Cutting, err = cuttingPlansOf(b); err != nil {
+	if made.Cutting, err = cuttingPlansOf(b, studio.Bench()); err != nil {
 		return exitInput, err
 	}
 	return exitOf(all), writeJSON(out, made)

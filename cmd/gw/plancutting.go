@@ -31,8 +31,8 @@ type offcutPlan struct {
 	Times  int64  `json:"times"`
 }
 
-func cuttingPlansOf(b book.Book) ([]cuttingPlan, error) {
-	all, err := cuttingsOf(b)
+func cuttingPlansOf(b book.Book, bench sheets.Bench) ([]cuttingPlan, error) {
+	all, err := cuttingsOf(b, bench)
 	plans := []cuttingPlan{}
 	for _, c := range all {
 		plans = append(plans, cuttingPlanOf(c))

@@ -66,3 +66,19 @@ func TestABadStudioIsRefused(t *testing.T) {
 		t.Errorf("no such file: exit %d, %q", exit, complaints)
 	}
 }
+
+// The demo's 24 books take 72 sheets of white, eight folios each (24 · 24 / 8);
+// two that are kept are two fewer.
+func TestPlanUsesWhatTheStudioKeeps(t *testing.T) {
+	file := made(t, "--format", "demo")
+	kept := studioFile(t, `{"format":"grainwise-studio","version":1,"offcuts":[
+	 {"name":"A","material":"Ebbwhite Drawing 170","length":1000,"width":700,"grain":"long","count":2}]}`)
+	for _, c := range []struct {
+		args []string
+		want string
+	}{{nil, `"sheets": 72`}, {[]string{"--studio", kept}, `"sheets": 70`}} {
+		if exit, out, complaints := gw(append([]string{"plan", file}, c.args...)...); exit != exitDone || !strings.Contains(out, c.want) {
+			t.Errorf("%v: exit %d, no %s: %s", c.args, exit, c.want, complaints)
+		}
+	}
+}

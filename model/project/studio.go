@@ -24,6 +24,11 @@ type Studio struct {
 	Offcuts  []sheets.Offcut // in stock, used before new sheets
 }
 
+// Bench is what the studio's sheets are cut on, and what it has kept of others.
+func (s Studio) Bench() sheets.Bench {
+	return sheets.Bench{Capacity: s.Tools.Capacity, LeastOffcut: s.Tools.LeastOffcut, Kept: s.Offcuts}
+}
+
 // The name and version of a studio's file, and what a tool's size may be.
 const (
 	studioFormat  = "grainwise-studio"
