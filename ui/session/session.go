@@ -5,6 +5,7 @@ package session
 import (
 	"time"
 
+	"grainwise/model/batch"
 	"grainwise/model/book"
 	"grainwise/model/check"
 	"grainwise/model/measure"
@@ -20,6 +21,7 @@ type Session struct {
 	findings  []check.Finding     // that still speak
 	left      []check.Finding     // as they are
 	answers   *[]check.Acceptance // those of the project, as states keep them
+	batch     *batch.Batch        // likewise
 	saved     project.Project
 	path      string
 	studio    project.Studio // where the book is made; no part of the project
@@ -66,7 +68,7 @@ func (s *Session) start(p project.Project, path string) {
 	s.loose, s.begun = false, s.begun+1
 	s.project, s.saved, s.path = p.Clone(), p.Clone(), path
 	s.steps, s.moving, s.latest = history.History[state]{}, "", Change{}
-	s.answers = held(s.project.Accepted)
+	s.answers, s.batch = held(s.project.Accepted), heldBatch(s.project.Batch)
 	s.system = p.Decisions.Design.CutIn
 	s.derive()
 }
@@ -152,7 +154,8 @@ func (s *Session) change(d book.Decisions, mark, name string) {
 	if d == s.project.Decisions {
 		return
 	}
-	to := state{d, s.answers, s.project.Notes}
+	to := s.state()
+	to.decisions = d
 	s.steps.Record(s.state(), to, mark, s.Now(), func(from, to state) string {
 		if name != "" {
 			return name

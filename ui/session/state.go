@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"grainwise/assets/words"
+	"grainwise/model/batch"
 	"grainwise/model/book"
 	"grainwise/model/check"
 	"grainwise/model/project"
@@ -15,15 +16,22 @@ type state struct {
 	decisions book.Decisions
 	answers   *[]check.Acceptance
 	notes     string
+	batch     *batch.Batch // likewise never changed in place, and nil for none
 }
 
-func (s *Session) state() state { return state{s.project.Decisions, s.answers, s.project.Notes} }
+func (s *Session) state() state {
+	return state{s.project.Decisions, s.answers, s.project.Notes, s.batch}
+}
 
 // become takes over a state and derives everything from it.
 func (s *Session) become(to state) {
 	s.project.Decisions, s.project.Notes, s.answers, s.project.Accepted = to.decisions, to.notes, to.answers, nil
 	if to.answers != nil {
 		s.project.Accepted = *to.answers
+	}
+	s.batch, s.project.Batch = to.batch, batch.Batch{}
+	if to.batch != nil {
+		s.project.Batch = *to.batch
 	}
 	s.derive()
 	s.tell()
@@ -72,7 +80,8 @@ func (s *Session) answer(step string, f check.Finding, answers []check.Acceptanc
 		return
 	}
 	name := words.Say("step."+step, words.With{"what": topic(f)})
-	to := state{s.project.Decisions, held(answers), s.project.Notes}
+	to := s.state()
+	to.answers = held(answers)
 	s.steps.Record(s.state(), to, "", s.Now(), func(state, state) string { return name })
 	s.become(to)
 }
@@ -89,6 +98,31 @@ func (s *Session) SetNotes(text string) {
 	}
 	s.steps.Record(s.state(), to, "notes", s.Now(), func(state, state) string { return words.Say("step.notes") })
 	s.become(to)
+}
+
+// Batch is what is made of the design, and for whom; it is not to be changed.
+func (s *Session) Batch() batch.Batch { return s.project.Batch }
+
+// SetBatch puts another batch in place of this one: one step to undo under that
+// name. Changes with one mark that follow each other closely are one step; an
+// empty mark never joins.
+func (s *Session) SetBatch(b batch.Batch, mark, name string) {
+	if b.Equal(s.project.Batch) {
+		return
+	}
+	to := s.state()
+	to.batch = heldBatch(b)
+	s.steps.Record(s.state(), to, mark, s.Now(), func(state, state) string { return name })
+	s.become(to)
+}
+
+// heldBatch keeps a batch for states; an empty one is none.
+func heldBatch(b batch.Batch) *batch.Batch {
+	if b.Equal(batch.Batch{}) {
+		return nil
+	}
+	own := b.Clone()
+	return &own
 }
 
 // topic is a finding in a word or two: the short name of what it points to.

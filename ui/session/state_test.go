@@ -6,6 +6,7 @@ import (
 	"testing"
 	"time"
 
+	"grainwise/model/batch"
 	"grainwise/model/check"
 	"grainwise/model/measure"
 )
@@ -166,5 +167,40 @@ func TestNotesAreSteps(t *testing.T) {
 	s.Undo()
 	if s.Notes() != at || s.Unsaved() {
 		t.Errorf("notes %q", s.Notes())
+	}
+}
+
+func TestBatchesAreSteps(t *testing.T) {
+	s, now := begin()
+	was := s.Batch()
+	note := func(text string) {
+		b, err := s.Batch().WithOrders(batch.Order{ID: "x", Customer: text, Kind: batch.Customer, Count: 1, State: batch.Ordered})
+		if err != nil {
+			t.Fatal(err)
+		}
+		s.SetBatch(b, "order x", "Order x")
+	}
+	for _, text := range []string{"A", "Ad", "Addlemoor"} {
+		note(text)
+	}
+	set(t, s, "page.height", mm(211))
+	*now = now.Add(time.Minute)
+	note("Umberlow")
+	customer := func() string { o := s.Batch().Orders; return o[len(o)-1].Customer }
+	if undo, _ := s.Steps(); undo != "Order x" || !s.Unsaved() || customer() != "Umberlow" {
+		t.Errorf("the step is %q", undo)
+	}
+	s.Undo()
+	if customer() != "Addlemoor" || s.Book().Resolved.Page.Height != measure.MM(211) {
+		t.Errorf("%s, a page of %v", customer(), s.Book().Resolved.Page.Height)
+	}
+	s.Undo()
+	s.Undo()
+	if !s.Batch().Equal(was) || s.Unsaved() {
+		t.Errorf("%d orders", len(s.Batch().Orders))
+	}
+	s.Redo()
+	if customer() != "Addlemoor" {
+		t.Error(customer())
 	}
 }
