@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"context"
 	"io"
 	"time"
@@ -9,17 +10,20 @@ import (
 	"grainwise/model/lists"
 	"grainwise/model/measure"
 	"grainwise/model/project"
-	"grainwise/model/sheets"
+	"grainwise/render/table"
 )
 
 // batchCommand prints what a whole batch takes: gw batch FILE [--set KEY=VALUE]...
-// [--studio FILE].
+// [--studio FILE] [--import F.csv] [--save FILE] [--export F.csv].
 func batchCommand(args []string, out io.Writer) (int, error) {
-	a, err := parse(args, []string{"set", "studio"}, nil)
+	a, err := parse(args, []string{"set", "studio", "import", "save", "export"}, nil)
 	if err != nil {
 		return exitInput, err
 	}
 	p, studio, err := openIn(a)
+	if err == nil && a.has("import") {
+		p.Batch, err = project.ImportOrders(a.value("import"), p)
+	}
 	if err != nil {
 		return exitInput, err
 	}
@@ -27,7 +31,24 @@ func batchCommand(args []string, out io.Writer) (int, error) {
 	if err != nil {
 		return exitInput, err
 	}
+	if a.has("save") {
+		err = project.Save(a.value("save"), p)
+	}
+	if err == nil && a.has("export") {
+		err = exportOrders(a.value("export"), p)
+	}
+	if err != nil {
+		return exitInput, err
+	}
 	return exitDone, writeJSON(out, made)
+}
+
+func exportOrders(path string, p project.Project) error {
+	var b bytes.Buffer
+	if err := table.CSV(&b, table.Orders(p.Batch.Orders)); err != nil {
+		return err
+	}
+	return project.WriteFile(path, b.Bytes())
 }
 
 // batchPlan is the contract of `gw batch`: lengths in millimetres, masses in grams,
@@ -80,8 +101,8 @@ type outlierPlan struct {
 }
 
 func batchOf(p project.Project, studio project.Studio) (batchPlan, error) {
-	sets := batch.Sets(p.Decisions, p.Shelf, p.Batch)
-	planner := batch.Planner{Bench: sheets.Bench{Kept: studio.Offcuts}, Allowed: usualSeconds * time.Second}
+	sets := p.Sets()
+	planner := batch.Planner{Bench: studio.Bench(), Allowed: usualSeconds * time.Second}
 	needs, unused, err := planner.Needs(context.Background(), sets, p.Batch, nil)
 	if err != nil {
 		return batchPlan{}, err

@@ -32,7 +32,7 @@ const (
 // drawCommand draws a book: gw draw FILE --view VIEW --out F.png|F.pdf|F.svg
 // [--width PIXELS] [--studio FILE], or lists the views: gw draw --list.
 func drawCommand(args []string, out, notes io.Writer) (int, error) {
-	a, err := parse(args, []string{"view", "out", "width", "set", "studio"}, []string{"list"})
+	a, err := parse(args, []string{"view", "out", "width", "set", "studio", "variant"}, []string{"list"})
 	if err != nil {
 		return exitInput, err
 	}

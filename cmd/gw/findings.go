@@ -79,7 +79,7 @@ func exitOf(all []check.Finding) int {
 // checkCommand prints the findings, one JSON object a line: gw check FILE
 // [--set KEY=VALUE]... [--studio FILE].
 func checkCommand(args []string, out io.Writer) (int, error) {
-	a, err := parse(args, []string{"set", "studio"}, nil)
+	a, err := parse(args, []string{"set", "studio", "variant"}, nil)
 	if err != nil {
 		return exitInput, err
 	}

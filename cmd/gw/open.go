@@ -1,19 +1,25 @@
 package main
 
 import (
+	"fmt"
 	"strings"
 
 	"grainwise/model/measure"
 	"grainwise/model/project"
 )
 
-// openWith reads the project that the arguments name and takes their --set.
+// openWith reads the project that the arguments name, or a variant of it, and
+// takes their --set.
 func openWith(a arguments) (project.Project, error) {
 	file, err := a.oneFile()
 	if err != nil {
 		return project.Project{}, err
 	}
 	p, err := project.Open(file)
+	if err == nil && a.has("variant") {
+		p, err = p.Variant(a.value("variant"))
+		err = inOption("variant", err)
+	}
 	if err != nil {
 		return p, err
 	}
@@ -30,6 +36,14 @@ func openIn(a arguments) (p project.Project, studio project.Studio, err error) {
 	}
 	p, err = openWith(a)
 	return p, studio, err
+}
+
+// inOption says which option an error is about.
+func inOption(name string, err error) error {
+	if err == nil {
+		return nil
+	}
+	return fmt.Errorf("--%s %w", name, err)
 }
 
 // setAll takes KEY=VALUE settings in their order; bare numbers are millimetres.

@@ -19,7 +19,7 @@ import (
 // papersCommand writes every printed page of a design: gw papers FILE --out DIR.
 // It prints the finding about the printer's scale, if there is one.
 func papersCommand(args []string, out, notes io.Writer) (int, error) {
-	a, err := parse(args, []string{"out", "only", "page", "across", "down", "students", "dpi", "date", "set", "studio"}, []string{"list", "left", "right", "png"})
+	a, err := parse(args, []string{"out", "only", "page", "across", "down", "students", "dpi", "date", "set", "studio", "variant", "group"}, []string{"list", "left", "right", "png"})
 	if err != nil {
 		return exitInput, err
 	}
@@ -30,23 +30,23 @@ func papersCommand(args []string, out, notes io.Writer) (int, error) {
 	if folder == "" {
 		return exitInput, inputError("gw.missingDir")
 	}
-	in, order, found, err := a.papers()
+	sets, studio, err := a.paperSets(folder)
 	if err != nil {
 		return exitInput, err
 	}
-	files, err := papers.Files(context.Background(), in, order, nil)
-	if err != nil {
-		return exitInput, err
-	}
-	if err := papers.WriteAll(context.Background(), folder, files); err != nil {
-		return exitInput, err
-	}
-	if lacking := in.Lacking(); lacking != "" {
-		complain(notes, inputError("papers.lacking", "letters", lacking))
+	said, found := []check.Finding{}, check.ScaleOff(studio.Printing.Bars)
+	for _, set := range sets {
+		if err := papers.WriteAll(context.Background(), set.folder, set.files); err != nil {
+			return exitInput, err
+		}
+		if lacking := set.in.Lacking(); lacking != "" {
+			complain(notes, inputError("papers.lacking", "letters", lacking))
+		}
+		said = append(said, estimated(set.in)...)
 	}
 	// An estimate is said and no more: papers of it are for trying, and the exit
 	// status of a stop is that of check and plan, and of a scale that is off.
-	return exitOf(found), printFindings(append(found, estimated(in)...), out)
+	return exitOf(found), printFindings(append(found, said...), out)
 }
 
 // estimated is the stop of a batch whose thickness is only estimated.
@@ -68,24 +68,13 @@ func listPapers(a arguments, out io.Writer) error {
 	return nil
 }
 
-// papers reads the design, how it is printed, and what is wanted of it.
-func (a arguments) papers() (in sheet.Input, order papers.Order, found []check.Finding, err error) {
-	date, err := a.date()
-	if err != nil {
-		return in, order, nil, err
-	}
-	p, studio, err := openIn(a)
-	if err != nil {
-		return in, order, nil, err
-	}
-	printing, err := a.printing(studio.Printing)
-	if err != nil {
-		return in, order, nil, err
-	}
+// papers is how one design is printed, and what is wanted of it.
+func (a arguments) papers(p project.Project, studio project.Studio, date measure.Date) (in sheet.Input, order papers.Order, err error) {
+	printing := studio.Printing
 	b, system := p.Book(), p.Decisions.Design.CutIn
 	cuttings, err := cuttingsOf(b, studio.Bench())
 	if err != nil {
-		return in, order, nil, err
+		return in, order, err
 	}
 	in = sheet.Input{
 		Book: b, Name: p.Name, Revision: p.Revision(), Date: date, Findings: p.Findings(b, studio), Notes: p.Notes,
@@ -96,7 +85,7 @@ func (a arguments) papers() (in sheet.Input, order papers.Order, found []check.F
 	}
 	order.Lists = !a.has("only")
 	order.Kinds, err = a.only(in)
-	return in, order, check.ScaleOff(printing.Bars), err
+	return in, order, err
 }
 
 // only is the papers asked for, each once; all of this design without an answer.

@@ -12,7 +12,7 @@ import (
 // planCommand prints what follows from a design: gw plan FILE [--set KEY=VALUE]...
 // [--studio FILE]
 func planCommand(args []string, out io.Writer) (int, error) {
-	a, err := parse(args, []string{"set", "studio"}, nil)
+	a, err := parse(args, []string{"set", "studio", "variant"}, nil)
 	if err != nil {
 		return exitInput, err
 	}

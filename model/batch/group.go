@@ -16,6 +16,12 @@ type Group struct {
 	Sets  []Set
 }
 
+// Is tells whether a text names the group: its width, in millimetres or with a unit.
+func (g Group) Is(text string) bool {
+	l, err := measure.ParseLength(text, measure.Metric)
+	return text == g.Name || err == nil && l == g.Width
+}
+
 // Copies is how many books the group is.
 func (g Group) Copies() int {
 	sum := 0

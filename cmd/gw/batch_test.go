@@ -1,0 +1,150 @@
+package main
+
+import (
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// batched is what `gw batch` prints, as a program reads it.
+func batched(t *testing.T, args ...string) map[string]any {
+	t.Helper()
+	var b map[string]any
+	if err := json.Unmarshal([]byte(done(t, append([]string{"batch"}, args...)...)), &b); err != nil {
+		t.Fatal(err)
+	}
+	return b
+}
+
+// row is the entry of a list whose name is so.
+func row(t *testing.T, list any, key, name string) map[string]any {
+	t.Helper()
+	for _, r := range list.([]any) {
+		if m := r.(map[string]any); m[key] == name {
+			return m
+		}
+	}
+	t.Fatalf("no %s %s", key, name)
+	return nil
+}
+
+// Source: the demo's page, by hand: 24 books; 45 and 84 sheets; 3 sheets of board
+// for 48 pieces; 5, 4 and 3 rows of cloth; spine groups of 14 and 10 books.
+func TestBatchOfTheDemo(t *testing.T) {
+	b := batched(t, made(t, "--format", "demo"))
+	same(t, b, "books", 24, 0)
+	for name, want := range map[string]map[string]any{
+		"Ebbwhite Drawing 170": {"net": 42.0, "needed": 45.0, "toBuy": 45.0, "unit": "sheet", "cost": "108.00 EUR", "price": "2.40 EUR", "per": "sheet", "priceOn": "2026-02-02"},
+		"Marramstone Oat 180":  {"net": 80.0, "toBuy": 84.0},
+		"Groynes 2.5":          {"net": 3.0, "toBuy": 3.0, "spare": 0.0},
+		"Kelp":                 {"rows": 5.0, "net": 1260.0, "toBuy": 1300.0, "unit": "mm"},
+		"Brickdust":            {"rows": 4.0}, "Fog": {"rows": 3.0}, "Saltgrass 120": {"toBuy": 6.0},
+	} {
+		need := row(t, b["needs"], "material", name)
+		for key, value := range want {
+			if need[key] != value {
+				t.Errorf("%s: %s is %v, want %v", name, key, need[key], value)
+			}
+		}
+	}
+	same(t, b, "groups.0.spineWidth", 16, 0)
+	same(t, b, "groups.0.copies", 14, 0)
+	same(t, b, "groups.1.spineWidth", 17, 0)
+	same(t, b, "groups.1.copies", 10, 0)
+}
+
+// A project without orders is a batch of its copies.
+func TestBatchWithoutOrders(t *testing.T) {
+	b := batched(t, made(t, "--set", "copies=7"))
+	same(t, b, "books", 7, 0)
+	same(t, b, "groups.0.copies", 7, 0)
+}
+
+// Source: the demo's table: the toned book, its measures and its ten copies.
+func TestVariants(t *testing.T) {
+	file := made(t, "--format", "demo")
+	plan := planned(t, file, "--variant", "Oat, Brickdust")
+	same(t, plan, "toCut.spineWidth", 17, 0)
+	same(t, plan, "toCut.coveringWidth", 369, 0)
+	same(t, plan, "copies", 3, 0)
+	if got := at(t, plan, "parts.0.stock"); got != "Marramstone Oat 180" {
+		t.Error(got)
+	}
+	if _, out, _ := gw("check", file, "--variant", "Oat, Kelp"); !strings.Contains(out, `"yield-crossgrain"`) {
+		t.Error(out)
+	}
+	picture := filepath.Join(t.TempDir(), "oat.svg")
+	done(t, "draw", file, "--variant", "Oat, Kelp", "--view", "laid-flat", "--out", picture)
+	if text, err := os.ReadFile(picture); err != nil || !strings.Contains(string(text), "Oat, Kelp") {
+		t.Errorf("the drawing does not say which variant it is: %v", err)
+	}
+	for _, c := range []string{"plan", "check"} {
+		if exit, out, complaint := gw(c, file, "--variant", "Gold"); exit != exitInput || out != "" || !strings.Contains(complaint, "Ebbwhite, Kelp") {
+			t.Errorf("%s: %d %q %q", c, exit, out, complaint)
+		}
+	}
+}
+
+// Papers of a group come in a folder for each of its variants, those of one
+// variant without; each has its own copies.
+func TestPapersOfGroups(t *testing.T) {
+	file, folder := made(t, "--format", "demo"), t.TempDir()
+	run := func(name string, args ...string) []string {
+		if exit, _, complaint := gw(append([]string{"papers", file, "--out", filepath.Join(folder, name), "--only", "spacer-gauge"}, args...)...); exit != exitDone {
+			t.Fatal(complaint)
+		}
+		entries, err := os.ReadDir(filepath.Join(folder, name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		var names []string
+		for _, e := range entries {
+			names = append(names, e.Name())
+		}
+		return names
+	}
+	want := []string{"Oat, Brickdust 17 mm", "Oat, Fog 17 mm", "Oat, Kelp 17 mm", "Oat, Kelp, elastic 17 mm"}
+	for _, group := range []string{"17", "17 mm", "1.7 cm"} {
+		if got := run("g"+group, "--group", group); !slices.Equal(got, want) {
+			t.Errorf("group %s: %q", group, got)
+		}
+	}
+	if got := run("v", "--variant", "Oat, Fog"); !slices.Contains(got, "spacer-gauge.pdf") {
+		t.Errorf("%q", got)
+	}
+	if got := run("both", "--variant", "Oat, Fog", "--group", "17"); !slices.Contains(got, "spacer-gauge.pdf") {
+		t.Errorf("%q", got)
+	}
+	if exit, _, complaint := gw("papers", file, "--out", folder, "--group", "18"); exit != exitInput || !strings.Contains(complaint, "16, 17") {
+		t.Errorf("%d %q", exit, complaint)
+	}
+}
+
+// Orders go out as a table and come back; what is wrong in one is told in one line,
+// and nothing is saved.
+func TestOrdersOutAndIn(t *testing.T) {
+	file, folder := made(t, "--format", "demo"), t.TempDir()
+	csv, saved := filepath.Join(folder, "orders.csv"), filepath.Join(folder, "saved.json")
+	batched(t, file, "--export", csv)
+	text, err := os.ReadFile(csv)
+	if err != nil || strings.Count(string(text), "\r\n") != 25 {
+		t.Fatalf("%v: %s", err, text)
+	}
+	more := string(text) + "20,Widdershore,customer,\"Oat, Fog\",3,20,near,ordered,2026-02-20,,,,,\r\n"
+	if err := os.WriteFile(csv, []byte(more), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	same(t, batched(t, file, "--import", csv, "--save", saved), "books", 27, 0)
+	same(t, batched(t, saved), "books", 27, 0)
+	if err := os.WriteFile(csv, []byte(strings.Replace(more, "Oat, Fog\",3", "Oat, Fog\",-3", 1)), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	again := filepath.Join(folder, "again.json")
+	exit, out, complaint := gw("batch", file, "--import", csv, "--save", again)
+	if _, err := os.Stat(again); exit != exitInput || out != "" || !strings.Contains(complaint, "line 26, column 5 “count”") || err == nil {
+		t.Errorf("%d %q %q", exit, out, complaint)
+	}
+}
