@@ -37,6 +37,14 @@ const (
 	Elastic   scene.Colour = 0x2F3A3B
 )
 
+// The table that a finished book is shown on, and what lies on it for scale.
+const (
+	Table  scene.Colour = 0xDDD3C2
+	Ruler  scene.Colour = 0xD9B985
+	Pencil scene.Colour = 0x3C4A57
+	Wood   scene.Colour = 0xE6CDA2 // of the pencil's point
+)
+
 // Targets of the derived colours.
 const (
 	reverseTarget   scene.Colour = 0xC9D2C2
@@ -86,6 +94,19 @@ func MaterialColour(m stock.Material) scene.Colour {
 		stock.Covering: Cloth, stock.Mull: Mull, stock.Tape: Tape, stock.Ribbon: Ribbon, stock.Elastic: Elastic,
 	}
 	return named(m.Colour, usual[m.Kind])
+}
+
+// WeaveOf is the texture of a cloth as the shelf describes it.
+func WeaveOf(m stock.Material) scene.Texture {
+	switch m.Weave {
+	case stock.Canvas:
+		return scene.Canvas
+	case stock.Twill:
+		return scene.Twill
+	case stock.Fine:
+		return scene.Fine
+	}
+	return scene.Weave
 }
 
 // named reads "#RRGGBB".

@@ -12,7 +12,8 @@ import (
 type castMask struct {
 	fill          filler
 	width, height int
-	count         []int32 // the change from the cell to the left, then the sum
+	count         []int32         // the change from the cell to the left, then the sum
+	reached       image.Rectangle // the cells that are not nought
 }
 
 // castGrain is how many pixels of a window's layout a cell is wide.
@@ -21,6 +22,9 @@ const castGrain = 2.5
 // span notes a run of cells.
 func (m *castMask) span(y, x0, x1 int, cover uint8) {
 	row := m.count[y*m.width:]
+	r := &m.reached
+	r.Min.X, r.Max.X = min(r.Min.X, x0), max(r.Max.X, x1)
+	r.Min.Y, r.Max.Y = min(r.Min.Y, y), max(r.Max.Y, y+1)
 	row[x0] += int32(cover)
 	if x1 < m.width {
 		row[x1] -= int32(cover)
@@ -53,20 +57,29 @@ func (p *Painter) paintCast(dst *image.RGBA, c scene.Cast, v View) {
 
 // start forgets what was there.
 func (m *castMask) start(width, height int) {
-	m.width, m.height = width, height
 	if n := width * height; cap(m.count) < n {
 		m.count = make([]int32, n)
-	} else {
+	} else if width != m.width || height != m.height {
 		m.count = m.count[:n]
 		clear(m.count)
+	} else {
+		m.clean()
+	}
+	m.width, m.height = width, height
+	m.reached = image.Rectangle{Min: image.Pt(width, height)}
+}
+
+func (m *castMask) clean() {
+	for y := m.reached.Min.Y; y < m.reached.Max.Y; y++ {
+		clear(m.count[y*m.width : (y+1)*m.width])
 	}
 }
 
 func (m *castMask) sum() {
-	for y := range m.height {
+	for y := m.reached.Min.Y; y < m.reached.Max.Y; y++ {
 		sum := int32(0)
 		row := m.count[y*m.width : (y+1)*m.width]
-		for x := range row {
+		for x := m.reached.Min.X; x < m.reached.Max.X; x++ {
 			sum += row[x]
 			row[x] = sum
 		}
@@ -78,13 +91,14 @@ func (m *castMask) lay(dst *image.RGBA, c scene.Cast, grain float64) {
 	tint := packed(c.Tint)
 	full := c.Amount * 256 / (255 * float64(len(c.Outlines)))
 	step := 1 / grain
-	for y := range dst.Rect.Dy() {
+	first, last := max(m.reached.Min.X-1, 0), min(m.reached.Max.X, m.width-1)
+	for y := max(int(float64(m.reached.Min.Y-1)*grain), 0); y < min(int(float64(m.reached.Max.Y+1)*grain), dst.Rect.Dy()); y++ {
 		fy := max((float64(y)+0.5)*step-0.5, 0)
 		cy := min(int(fy), m.height-2)
 		fy -= float64(cy)
 		upper, lower := m.count[cy*m.width:(cy+1)*m.width], m.count[(cy+1)*m.width:(cy+2)*m.width]
 		out := dst.Pix[y*dst.Stride:]
-		for cx := range m.width - 1 {
+		for cx := first; cx < last; cx++ {
 			if upper[cx]|upper[cx+1]|lower[cx]|lower[cx+1] == 0 {
 				continue
 			}

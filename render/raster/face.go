@@ -115,11 +115,19 @@ const (
 	finestFibre  = 1.0
 )
 
-// Sizes on the part, mm.
-const (
-	threadPitch = 0.5
-	fibre       = 0.18
-)
+// fibre is how coarse paper and board are, mm.
+const fibre = 0.18
+
+// threadPitch is how far apart the threads of a cloth lie, mm.
+func threadPitch(t scene.Texture) float64 {
+	switch t {
+	case scene.Canvas:
+		return 0.9
+	case scene.Fine:
+		return 0.34
+	}
+	return 0.5
+}
 
 // dress chooses the tile for the scale and returns the contrast to show it at:
 // pale cloth and faces seen edge-on get less.
@@ -129,8 +137,8 @@ func (fp *facePainter) dress(f scene.Face, v View, t *tiles) float64 {
 	lv := math.Hypot(fp.ux, fp.uy) / det
 	longest := max(lu, lv)
 	contrast := 1.0
-	if f.Texture == scene.Weave {
-		fp.texels = threadTexels / max(threadPitch, finestThread*v.density()/longest)
+	if f.Texture.Cloth() {
+		fp.texels = threadTexels / max(threadPitch(f.Texture), finestThread*v.density()/longest)
 		contrast = 1.05 - 0.75*f.Fill.Luminance()
 	} else {
 		contrast = min(1.9-1.5*f.Fill.Luminance(), 1)

@@ -27,8 +27,8 @@ type tileKey struct {
 }
 
 // manyTiles is how many averages are kept, 64 kB each: a slow zoom would
-// collect hundreds.
-const manyTiles = 32
+// collect hundreds, and a bent page asks for dozens.
+const manyTiles = 128
 
 // tiles keeps the textures, made once, and their averages for a scale.
 type tiles struct {
@@ -59,18 +59,24 @@ func (t *tiles) get(texture scene.Texture, u, v int) *tile {
 func makeTexels(texture scene.Texture) *texels {
 	r := rand.New(rand.NewPCG(21, uint64(texture)))
 	switch texture {
-	case scene.Weave:
-		return weave(r)
+	case scene.Weave, scene.Canvas, scene.Fine:
+		return weave(r, plain)
+	case scene.Twill:
+		return weave(r, twill)
 	case scene.Board:
 		return board(r)
 	}
 	return tooth(r)
 }
 
-// weave is a plain weave of 64 × 64 threads: where a thread lies on top it is
-// bright in its middle and dark towards its ends. Threads differ a little, and
-// some swell (slubs); the cloud keeps the repeat from being seen.
-func weave(r *rand.Rand) *texels {
+// plain and twill tell which of the two threads that cross lies on top.
+func plain(x, y int) bool { return (x+y)%2 == 0 }
+func twill(x, y int) bool { return (x+y)%4 < 2 }
+
+// weave is a cloth of 64 × 64 threads: where a thread lies on top it is bright in
+// its middle and dark towards its ends. Threads differ a little, and some swell
+// (slubs); the cloud keeps the repeat from being seen.
+func weave(r *rand.Rand, warpOver func(x, y int) bool) *texels {
 	const threads = side / threadTexels
 	var warp, weft [threads]float64
 	for i := range warp {
@@ -84,7 +90,7 @@ func weave(r *rand.Rand) *texels {
 		fx := (float64(u%threadTexels)+0.5)/threadTexels*2 - 1
 		fy := (float64(v%threadTexels)+0.5)/threadTexels*2 - 1
 		x, y := u/threadTexels, v/threadTexels
-		if (x+y)%2 == 0 {
+		if warpOver(x, y) {
 			made[i] = float32(0.10*(1-fx*fx)-0.09*fy*fy+warp[x]) + slubV[i]
 		} else {
 			made[i] = float32(0.07*(1-fy*fy)-0.13*fx*fx+weft[y]) + slubU[i]

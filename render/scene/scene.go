@@ -71,11 +71,17 @@ type Texture uint8
 
 // The textures. None leaves the colour flat.
 const (
-	None Texture = iota
-	Weave
+	None  Texture = iota
+	Weave         // plain: every thread over one and under one
 	Tooth
 	Board
+	Canvas // plain, of thick threads
+	Twill  // over two and under two, a thread further in every row
+	Fine   // plain, of thin threads
 )
+
+// Cloth tells whether a texture is woven.
+func (t Texture) Cloth() bool { return t == Weave || t == Canvas || t == Twill || t == Fine }
 
 // Plane maps millimetres of the part (u, v) to the page:
 // page = (Origin + u·U + v·V) / (1 + u·Away.X + v·Away.Y). Away is nought where

@@ -113,6 +113,19 @@ func (s *Stage) Line(l scene.Line, through ...V) {
 	s.Add(scene.Stroke{Paths: []scene.Path{path}, Line: l})
 }
 
+// Facet is a plain face round some places, its front where they run anticlockwise.
+func (s *Stage) Facet(l Look, around ...V) {
+	normal := around[1].Minus(around[0]).Cross(around[2].Minus(around[0]))
+	if !s.Sees(around[0], normal) {
+		return
+	}
+	path := make(scene.Path, len(around))
+	for i, p := range around {
+		path[i] = s.At(p)
+	}
+	s.Add(scene.Face{Tag: l.Tag, Outline: path, Fill: l.lit(normal)})
+}
+
 // Bend is a sheet that is bent along one direction only: through lies on one of
 // its edges, and across is the way to the other. Its front is to the left of the
 // direction of travel as the head of across sees it. Shade is a factor on the

@@ -75,7 +75,12 @@ func (k closedSolid) reach(f solid.Frame) []solid.V {
 }
 
 // title is what stands on the label.
-func (in Input) title() string { return in.Name }
+func (in Input) title() string {
+	if in.Offer.Title != "" {
+		return in.Offer.Title
+	}
+	return in.Name
+}
 
 // show is a view that shows the finished book: its exhibits over a title strip.
 type show struct {

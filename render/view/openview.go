@@ -1,6 +1,8 @@
 package view
 
 import (
+	"strings"
+
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/render/draft"
@@ -20,7 +22,7 @@ func OpenFlat(in Input) *scene.Scene {
 		d.exhibits = append(d.exhibits, in.open(in.Book, o, openTurn))
 	}
 	d.draw(func(frames []solid.Frame) {
-		d.captions()
+		d.table.captions(d.sheet, d.exhibits)
 		d.marks(func(b book.Book, part book.PartID) [][]draft.P {
 			var all [][]draft.P
 			for i, f := range frames {
@@ -76,15 +78,54 @@ func (o opening) word() string {
 	return "show.between"
 }
 
-// captions stand under their exhibits, where there is room.
-func (d *show) captions() {
-	for i, e := range d.exhibits {
-		b := d.table.boxes[i]
-		t := draft.Word().At(12.5).In(draft.Ink)
-		if e.caption != "" {
-			d.sheet.Try(draft.P{X: (b.X0 + b.X1) / 2, Y: b.Y1 + 22}, e.caption, t, scene.Middle, 0)
+// captions stand under their exhibits, in one line or two, where there is room.
+func (t *table) captions(s *draft.Sheet, all []exhibit) {
+	const under, lead = 21.0, 15.0
+	for i, e := range all {
+		b := t.boxes[i]
+		face := draft.Word().At(12).In(draft.Ink)
+		for n, line := range brokenIn(e.caption, face, b.X1-b.X0+exhibitAir, 2) {
+			s.Try(draft.P{X: (b.X0 + b.X1) / 2, Y: b.Y1 + under + lead*float64(n)}, line, face, scene.Middle, 0)
 		}
 	}
+}
+
+// brokenIn breaks a text into so many lines of a width at most; what does not fit
+// ends in an ellipsis.
+func brokenIn(text string, face draft.Type, wide float64, most int) []string {
+	var lines []string
+	line := ""
+	words := strings.Fields(text)
+	for i, word := range words {
+		longer := strings.TrimPrefix(line+" "+word, " ")
+		if face.Width(longer) <= wide {
+			line = longer
+			continue
+		}
+		if len(lines) == most-1 || line == "" {
+			return append(lines, fitted(strings.Join(append([]string{line}, words[i:]...), " "), face, wide))
+		}
+		lines, line = append(lines, line), word
+	}
+	if line == "" {
+		return lines
+	}
+	return append(lines, fitted(line, face, wide))
+}
+
+// fitted is a text cut to a width, with an ellipsis where something is missing.
+func fitted(text string, face draft.Type, wide float64) string {
+	text = strings.TrimSpace(text)
+	if face.Width(text) <= wide {
+		return text
+	}
+	runes := []rune(text)
+	for n := len(runes) - 1; n > 0; n-- {
+		if cut := strings.TrimSpace(string(runes[:n])) + "…"; face.Width(cut) <= wide {
+			return cut
+		}
+	}
+	return ""
 }
 
 // outlines are a part's silhouettes on the page, px; none of one that is not seen.

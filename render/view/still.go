@@ -30,8 +30,10 @@ type table struct {
 
 // Air between exhibits, and the band that a caption takes under its own, px.
 const (
-	exhibitAir  = 30.0
-	captionBand = 30.0
+	exhibitAir  = 26.0
+	topAir      = 14.0
+	captionBand = 32.0
+	bareBand    = 12.0
 	mostScale   = 6.0 // px a millimetre
 	worthARow   = 1.1 // times larger: else there is one row less
 )
@@ -110,57 +112,49 @@ func (t *table) scaleOf(rows [][]int, extents []extent, all []exhibit) float64 {
 	wide, high := t.box.X1-t.box.X0, t.box.Y1-t.box.Y0
 	scale, tall, bands := mostScale, 0.0, 0.0
 	for _, row := range rows {
-		sum, most, band := 0.0, 0.0, exhibitAir
+		sum, most, band := 0.0, 0.0, bareBand
 		for _, i := range row {
 			sum += extents[i].left + extents[i].right
 			most = max(most, extents[i].up+extents[i].down)
 			if all[i].caption != "" {
-				band = exhibitAir + captionBand
+				band = captionBand
 			}
 		}
 		scale = min(scale, (wide-exhibitAir*float64(len(row)+1))/sum)
 		tall += most
 		bands += band
 	}
-	return min(scale, (high-bands-exhibitAir)/tall)
+	return min(scale, (high-bands-topAir)/tall)
 }
 
 // place puts every exhibit into its row, and says whether all of them fit.
 func (t *table) place(rows [][]int, all []exhibit) bool {
 	t.camera = solid.NewCamera(t.scale, scene.Point{X: (t.box.X0 + t.box.X1) / 2, Y: (t.box.Y0 + t.box.Y1) / 2})
 	t.frames, t.boxes = make([]solid.Frame, len(all)), make([]draft.Box, len(all))
-	used := 0.0
-	heights, bands := make([]float64, len(rows)), make([]float64, len(rows))
-	for pass := range 3 { // nearer things are larger, and where they stand depends on it
-		y := t.box.Y0 + exhibitAir
-		if pass > 0 {
-			spare := max(t.box.Y1-t.box.Y0-used, 0)
-			y += spare / float64(len(rows)+1)
-		}
-		used = exhibitAir
+	heights := make([]float64, len(rows))
+	used, bottom := 0.0, 0.0
+	for range 3 { // nearer things are larger, and where they stand depends on it
+		air := max(t.box.Y1-t.box.Y0-used, 0) / float64(len(rows)+1)
+		y := t.box.Y0 + topAir + air
+		used = topAir
 		for r, row := range rows {
-			if pass > 0 {
-				t.setRow(row, all, y, heights[r])
-			} else {
-				t.setRow(row, all, y, 0)
-			}
-			heights[r], bands[r] = t.rowSize(row, all)
-			used += heights[r] + bands[r]
-			y += heights[r] + bands[r]
-			if pass > 0 {
-				y += max(t.box.Y1-t.box.Y0-used, 0) / float64(len(rows)+1) / float64(len(rows))
-			}
+			t.setRow(row, all, y, heights[r])
+			high, band := t.rowSize(row, all)
+			heights[r] = high
+			used += high + band
+			bottom = y + high + band
+			y = bottom + air
 		}
 	}
-	return used <= t.box.Y1-t.box.Y0+0.5 && t.fits(rows)
+	return bottom <= t.box.Y1 && t.fits(rows)
 }
 
 func (t *table) rowSize(row []int, all []exhibit) (high, band float64) {
-	band = exhibitAir
+	band = bareBand
 	for _, i := range row {
 		high = max(high, t.boxes[i].Y1-t.boxes[i].Y0)
 		if all[i].caption != "" {
-			band = exhibitAir + captionBand
+			band = captionBand
 		}
 	}
 	return high, band
@@ -196,7 +190,7 @@ func (t *table) fits(rows [][]int) bool {
 	for _, row := range rows {
 		for k, i := range row {
 			b := t.boxes[i]
-			if !b.Inside(t.box.Grown(-exhibitAir / 3)) {
+			if !b.Inside(t.box) {
 				return false
 			}
 			if k > 0 && b.X0-t.boxes[row[k-1]].X1 < exhibitAir/2 {

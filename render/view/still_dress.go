@@ -17,7 +17,10 @@ type wear struct {
 // weaves are the textures of a book's cloths.
 type weaves struct{ covering, side scene.Texture }
 
-func weavesOf(book.Book) weaves { return weaves{scene.Weave, scene.Weave} }
+func weavesOf(b book.Book) weaves {
+	m := b.Resolved.Stock
+	return weaves{draft.WeaveOf(m.Covering), draft.WeaveOf(m.Side)}
+}
 
 // onCover is a rectangle of the upper cover's outer face, raised a little.
 func (d closedDrawing) onCover(x0, x1, y0, y1, raised float64, l solid.Look) {

@@ -92,7 +92,7 @@ func openSolidOf(b book.Book, o opening) openSolid {
 	k.gutter = (share - 0.5) * min(b.Block.SpineThickness.MM(), 2*k.spineHalf)
 	k.low = k.spinePlate + min(0.4, total/4)
 	if o.left == 0 {
-		k.gutter = -k.spineHalf
+		k.gutter, k.low = -k.spineHalf, k.plate
 	}
 	k.stitches = stitchesOf(b)
 	return k
@@ -121,6 +121,14 @@ func stitchesOf(b book.Book) [][2]float64 {
 // edge: how far from the gutter, and z. The page keeps its width along the curve.
 func (k openSolid) pagePoints(pile float64) []draft.P {
 	top := k.plate + pile
+	if k.left == 0 { // the block lies closed under the cover that was opened
+		var points []draft.P
+		for i := range 9 {
+			u := k.page * float64(i) / 8
+			points = append(points, draft.P{X: u, Y: top})
+		}
+		return points
+	}
 	rise := max(top-k.low, 0)
 	fall := 2.2 + 0.32*rise // how soon it has risen
 	hump := min(3.4, 0.8+0.22*pile) * min(k.page/150, 1)
@@ -149,6 +157,9 @@ func (k openSolid) pagePoints(pile float64) []draft.P {
 
 // foot is where the undermost leaf of a side lies on its board, from the gutter.
 func (k openSolid) foot(side float64, points []draft.P) float64 {
+	if k.left == 0 {
+		return k.page
+	}
 	at := k.pasted - side*k.gutter
 	return max(at, points[len(points)-1].X*0.9)
 }
@@ -383,12 +394,15 @@ func (d openDrawing) pageFace(side float64, points []draft.P) {
 	for _, p := range shown {
 		through = append(through, d.at(d.gutter+side*p.X, d.tail, p.Y))
 	}
-	reach := gutterReach + 0.15*d.pile(side)
+	reach, dark := gutterReach+0.15*d.pile(side), gutterDark
+	if d.left == 0 {
+		dark = 0.12
+	}
 	d.stage.Bend(solid.Bend{
 		Through: through, Across: d.frame.Way(0, d.high, 0), Look: look, Back: true,
 		Shade: func(i int) float64 {
 			u := (shown[i].X + shown[i+1].X) / 2
-			return 1 - gutterDark*math.Exp(-u/reach)
+			return 1 - dark*math.Exp(-u/reach)
 		},
 	})
 	end := shown[len(shown)-1]
@@ -407,18 +421,17 @@ func pageEdge(c scene.Colour) scene.Line {
 // endpaper is the leaf that runs from the board over the joint on to the block,
 // where the book is open at its front cover.
 func (d openDrawing) endpaper() {
-	points := d.pagePoints(d.rightPile)
-	top := points[0].Y
+	top, edge := d.plate+d.rightPile, d.gutter+0.4
+	from := -d.inner * 1.02
 	var through []solid.V
-	steps := 14
+	steps := 20
 	for i := range steps + 1 {
-		t := float64(i) / float64(steps)
-		x := -d.inner*1.02 + t*(d.gutter+d.inner*1.02)
-		through = append(through, d.at(x, d.pastedY0, d.plate+0.2+(top-d.plate-0.2)*t*t))
+		t := 1 - math.Pow(1-float64(i)/float64(steps), 2)
+		through = append(through, d.at(from+t*(edge-from), d.pastedY0, d.plate+0.2+(top-d.plate)*math.Pow(t, 9)))
 	}
 	d.stage.Bend(solid.Bend{
 		Through: through, Across: d.frame.Way(0, d.pastedY1-d.pastedY0, 0), Look: d.pastedLook(), Back: true,
-		Shade: func(i int) float64 { t := float64(i) / float64(steps); return 1 - 0.35*t*t },
+		Shade: func(i int) float64 { t := float64(i) / float64(steps); return 1 - 0.30*t*t },
 	})
 }
 

@@ -34,6 +34,7 @@ type Input struct {
 	Cuttings      []sheets.Cutting // how the sheets are cut, for the views of sheets
 	Alone         int              // of what the cutting view shows, this one alone, counted from 1; 0 for all
 	Sizes         *sheets.SizeMap  // what other page sizes give, for the map of sizes
+	Offer         Offer            // what a customer is told, for the mock-up
 }
 
 // Marks is the worst level found on each part.
@@ -62,6 +63,10 @@ type View struct {
 	ID       string
 	Draw     func(Input) *scene.Scene
 	OfSheets bool // it shows how sheets are cut, from Input.Cuttings
+
+	// ForCustomers says that it is a picture to sell the book by: it shows no
+	// dimensions, no marks, and nothing of a change.
+	ForCustomers bool
 }
 
 // Label is the view's name.
@@ -75,6 +80,7 @@ func All() []View {
 		{ID: "end-on", Draw: EndOn},
 		{ID: "closed", Draw: Closed},
 		{ID: "open-flat", Draw: OpenFlat},
+		{ID: "mock-up", Draw: MockUp, ForCustomers: true},
 		{ID: "cutting", Draw: Cutting, OfSheets: true},
 		{ID: "sizes", Draw: SizeMap, OfSheets: true},
 	}
