@@ -134,7 +134,7 @@ func (m *middle) input() view.Input {
 		part = m.chosen
 	}
 	return view.Input{
-		Book: m.session.Book(), System: m.session.System(),
+		Book: m.session.Book(), System: m.session.System(), Name: m.session.Name(),
 		Dimensions: m.showDims, Grain: m.showGrain, Chosen: part,
 		Marks:        view.MarksOf(m.session.Findings()),
 		DarkSurround: look.Current().Night, Stark: look.Current().Stark,

@@ -74,7 +74,7 @@ func commands() []command {
 }
 
 // viewKeys are the figures that turn to the views.
-var viewKeys = [...]fyne.KeyName{fyne.Key1, fyne.Key2, fyne.Key3, fyne.Key4, fyne.Key5}
+var viewKeys = [...]fyne.KeyName{fyne.Key1, fyne.Key2, fyne.Key3, fyne.Key4, fyne.Key5, fyne.Key6}
 
 func drawingCommands() []command {
 	var table []command

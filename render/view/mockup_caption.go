@@ -37,18 +37,18 @@ type captionLineOf struct {
 
 // Measures of the caption, px.
 const (
-	captionSide    = 40.0
-	captionGap     = 24.0
-	captionRow     = 96.0
-	captionFoot    = 26.0
-	captionMost    = 0.46 // of the frame's height
-	columnMost     = 190.0
-	chipWide       = 13.0
-	chipGap        = 7.0
-	captionWordY   = 26.0
-	captionTextY   = 46.0
-	captionLeading = 18.0
-	columnLines    = 4
+	captionSide   = 40.0
+	captionGap    = 24.0
+	captionRow    = 96.0
+	captionFoot   = 26.0
+	captionMost   = 0.36 // of the frame's height
+	columnMost    = 190.0
+	chipWide      = 13.0
+	chipGap       = 7.0
+	captionWordY  = 26.0
+	captionTextY  = 46.0
+	columnLeading = 18.0
+	columnLines   = 4
 )
 
 func (in Input) captionOf(width, high float64) caption {
@@ -311,7 +311,7 @@ func (c column) set(s *draft.Sheet, x, y float64) {
 			at += 4
 		}
 		s.Try(draft.P{X: from, Y: at}, l.text, l.face, scene.Start, 0)
-		at += captionLeading
+		at += columnLeading
 		if l.face.Size > 18 {
 			at += 2
 		}

@@ -80,14 +80,21 @@ func (o opening) word() string {
 
 // captions stand under their exhibits, in one line or two, where there is room.
 func (t *table) captions(s *draft.Sheet, all []exhibit) {
-	const under, lead = 21.0, 15.0
 	for i, e := range all {
 		b := t.boxes[i]
-		face := draft.Word().At(12).In(draft.Ink)
-		for n, line := range brokenIn(e.caption, face, b.X1-b.X0+exhibitAir, 2) {
-			s.Try(draft.P{X: (b.X0 + b.X1) / 2, Y: b.Y1 + under + lead*float64(n)}, line, face, scene.Middle, 0)
+		for n, line := range captionLines(e.caption, b) {
+			s.Try(draft.P{X: (b.X0 + b.X1) / 2, Y: b.Y1 + captionUnder + captionLeading*float64(n)}, line, exhibitWord(), scene.Middle, 0)
 		}
 	}
+}
+
+// How a caption stands under its exhibit, px.
+const captionUnder, captionLeading = 21.0, 15.0
+
+func exhibitWord() draft.Type { return draft.Word().At(12).In(draft.Ink) }
+
+func captionLines(text string, b draft.Box) []string {
+	return brokenIn(text, exhibitWord(), b.X1-b.X0+exhibitAir, 2)
 }
 
 // brokenIn breaks a text into so many lines of a width at most; what does not fit

@@ -32,7 +32,7 @@ type table struct {
 const (
 	exhibitAir  = 26.0
 	topAir      = 14.0
-	captionBand = 32.0
+	captionBand = 32.0 // of one line
 	bareBand    = 12.0
 	mostScale   = 6.0 // px a millimetre
 	worthARow   = 1.1 // times larger: else there is one row less
@@ -153,9 +153,11 @@ func (t *table) rowSize(row []int, all []exhibit) (high, band float64) {
 	band = bareBand
 	for _, i := range row {
 		high = max(high, t.boxes[i].Y1-t.boxes[i].Y0)
-		if all[i].caption != "" {
-			band = captionBand
+		if all[i].caption == "" {
+			continue
 		}
+		lines := captionLines(all[i].caption, t.boxes[i])
+		band = max(band, captionBand+captionLeading*float64(len(lines)-1))
 	}
 	return high, band
 }

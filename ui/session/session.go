@@ -91,6 +91,9 @@ func (s *Session) derive() {
 // Project is the project as it stands.
 func (s *Session) Project() project.Project { return s.project.Clone() }
 
+// Name is the project's.
+func (s *Session) Name() string { return s.project.Name }
+
 // Decisions is what the maker decided so far.
 func (s *Session) Decisions() book.Decisions { return s.project.Decisions }
 
