@@ -35,6 +35,7 @@ func EndOn(in Input) *scene.Scene {
 	for _, w := range d.windows() {
 		part := profileDrawing{s, d.shape, w.plan, w.x0, w.x1, draft.PaletteOf(in.Book), in.Book.Resolved.Interleaf.Mode}
 		part.draw()
+		part.filled()
 		d.marks(part)
 	}
 	d.breakLines()
@@ -95,6 +96,9 @@ func (d *endOnDrawing) foot() []string {
 	}
 	if every := d.shape.leavesALine(d.layout.spine.plan.Scale); every > 1 {
 		out = append(out, words.Say("endon.foot.leaves", words.With{"count": strconv.Itoa(every)}))
+	}
+	if d.shape.filledHalf > 0 {
+		out = append(out, words.Say("endon.foot.filled", words.With{"size": d.in.size(d.in.Book.Block.FilledForeEdge)}))
 	}
 	if parts := d.exact.thicker(d.shape); parts != "" {
 		out = append(out, words.Say("endon.foot.thicker", words.With{"parts": parts}))

@@ -149,6 +149,10 @@ func (d *endOnDrawing) wanted() []endOnLabel {
 		d.label(leaf.part, "endon.leaf", fore, draft.P{X: max(p.leafFore-max(p.turnIn, 4), fore.x0+1.5), Y: p.blockTop(p.leafFore) - leaf.thickness.MM()/2}).marked(d.in.Marks.of(leaf.part)),
 	}
 	labels = append(labels, d.linkedLabels(spine)...)
+	if p.filledHalf > 0 {
+		x := max(p.width-3, fore.x0+1)
+		labels = slices.Insert(labels, 4, d.label(book.PartBlock, "endon.filled", fore, draft.P{X: x, Y: p.filledIn(x)}))
+	}
 	cloth := max(p.setBack, fore.x0) + 0.25*(p.fore-max(p.setBack, fore.x0))
 	labels = append(labels, d.label(d.edge(), "endon."+string(d.edge()), fore, draft.P{X: cloth, Y: p.boardOut(cloth) + p.edge()/2}).marked(d.in.Marks.of(d.edge())))
 	if p.quarter.is {

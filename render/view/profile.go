@@ -30,6 +30,7 @@ type profile struct {
 	page, creep         float64
 	closes              bool
 	jointFree           float64 // of its width, what the bends leave
+	filledHalf          float64 // half thickness at the fore edge as filled by its owner; 0 where nothing is added
 	linked              linkedProfile
 	quarter             quarterProfile
 }
@@ -44,6 +45,9 @@ func profileOf(b book.Book) profile {
 		setBack: b.ToCut.SetBack.MM(), groove: r.Groove().MM(),
 		turnIn: b.TurnInSeen().MM(), pleat: r.Liner.PleatDepth.MM(),
 		page: r.Page.Width.MM(), closes: b.ToCut.Closes,
+	}
+	if b.Block.FilledForeEdge > b.Block.ForeEdgeThickness {
+		p.filledHalf = b.Block.FilledForeEdge.MM() / 2
 	}
 	p.inset = p.liner
 	p.creep = p.width - p.page
@@ -296,7 +300,7 @@ func (p profile) back() float64 { return -p.spine - p.cloth }
 
 // halfThickness is half of the most that the drawing is thick.
 func (p profile) halfThickness() float64 {
-	most := max(p.boardOut(p.setBack), p.boardOut(p.fore), p.spineWidth/2)
+	most := max(p.boardOut(p.setBack), p.boardOut(p.fore), p.spineWidth/2, p.filledOut(p.fore))
 	return most + p.outside()
 }
 
