@@ -63,6 +63,7 @@ func law() []article {
 		model("post", "measure"),
 		model("batch", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making", "schedule", "price", "post"),
 		model("check", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making", "batch"),
+		model("compare", "measure", "stock", "book", "cutting", "sheets", "batch", "check"),
 		model("project", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making", "batch", "check"),
 		{folder: "assets", alone: true},
 		{folder: "assets/fonts", alone: true},

@@ -30,9 +30,9 @@ const (
 )
 
 // drawCommand draws a book: gw draw FILE --view VIEW --out F.png|F.pdf|F.svg
-// [--width PIXELS] [--studio FILE], or lists the views: gw draw --list.
+// [--width PIXELS] [--studio FILE] [--with FILE], or lists the views: gw draw --list.
 func drawCommand(args []string, out, notes io.Writer) (int, error) {
-	a, err := parse(args, []string{"view", "out", "width", "set", "studio", "variant"}, []string{"list"})
+	a, err := parse(args, []string{"view", "out", "width", "set", "studio", "variant", "with"}, []string{"list"})
 	if err != nil {
 		return exitInput, err
 	}
@@ -50,6 +50,9 @@ func drawCommand(args []string, out, notes io.Writer) (int, error) {
 	var b bytes.Buffer
 	drawing.title = strings.TrimPrefix(p.Name+", "+drawing.view.Label(), ", ")
 	in := inputOf(p)
+	if in.Pinned, in.PinnedName, err = a.pinned(); err != nil {
+		return exitInput, err
+	}
 	switch drawing.view.ID {
 	case "sizes":
 		in.Sizes = new(sheets.SizeMap)
@@ -64,6 +67,19 @@ func drawCommand(args []string, out, notes io.Writer) (int, error) {
 		return exitInput, err
 	}
 	return exitDone, project.WriteFile(drawing.file, b.Bytes())
+}
+
+// pinned is the book of the design that this one is compared with, nil for none.
+func (a arguments) pinned() (*book.Book, string, error) {
+	if !a.has("with") {
+		return nil, "", nil
+	}
+	p, err := project.Open(a.value("with"))
+	if err != nil {
+		return nil, "", err
+	}
+	b := p.Book()
+	return &b, p.Name, nil
 }
 
 // mapSizes is how many sizes a map has each way.

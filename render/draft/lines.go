@@ -119,6 +119,16 @@ func FollowingLine() scene.Line {
 	return l
 }
 
+// PinnedLine is the edge of a design that this one is compared with: a line of
+// its own, for nothing of it changes now.
+func PinnedLine() scene.Line {
+	l := line(0.8, Ink, pinnedLong, pinnedGap, pinnedDot, pinnedGap)
+	l.Alpha = 0.75
+	return l
+}
+
+const pinnedLong, pinnedDot, pinnedGap = 7, 1.4, 2.4
+
 const ghostOn, ghostOff = 3.2, 2.6
 
 // Fainter is a line with so much of its strength left, 0 … 1; its underlay goes

@@ -46,6 +46,7 @@ func TakenApart(in Input) *scene.Scene {
 	a.drawLabels()
 	a.drawGrainKey()
 	a.drawSubtitle()
+	a.drawPinned()
 	return a.sheet.Scene()
 }
 

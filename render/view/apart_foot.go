@@ -34,6 +34,18 @@ func (a *apart) drawSubtitle() {
 	}
 }
 
+// drawPinned says under the subtitle what is compared with, unless a part or a
+// label stands there.
+func (a *apart) drawPinned() {
+	t := draft.SizeLine()
+	for _, text := range a.in.pinnedNote() {
+		at := draft.P{X: a.edge() + 1, Y: 82 + footLeading}
+		if a.in.Title && a.freeBelow(at.X+t.Width(text)+closedClear) >= subtitleFoot+footLeading {
+			a.sheet.Try(at, text, t, scene.Start, 0)
+		}
+	}
+}
+
 // drawFoot draws scale bar, notes and the key of the grain arrow: side by side
 // where there is room, else the notes in rows below, the last on the foot line.
 func (a *apart) drawFoot() {

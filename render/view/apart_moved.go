@@ -10,7 +10,7 @@ import (
 // lookBack keeps the book as it was before a change, if anything drawn of it
 // was different.
 func (a *apart) lookBack() {
-	if !a.in.moving() {
+	if !a.in.haunted() {
 		return
 	}
 	if then := apartOf(a.in.then()); then.size != a.size || !a.block.same(then.block) || closedSizesOf(then.in.Book) != closedSizesOf(a.in.Book) {
@@ -91,7 +91,7 @@ func (a *apart) blockParts() []book.PartID {
 // drawMoved marks what a change moves of these parts; what floats above
 // covers it.
 func (a *apart) drawMoved(layer []book.PartID) {
-	if !a.in.moving() {
+	if !a.in.haunted() {
 		return
 	}
 	first := a.in.movedPart()
@@ -167,8 +167,8 @@ func (a *apart) movingWidth() float64 {
 	if !ok {
 		return 0
 	}
-	back := a.in.then()
-	back.Before, back.Faded = &a.in.Book, 0
+	back := a.in
+	back.Book, back.Before, back.Faded = *a.in.Before, &a.in.Book, 0
 	name2, was2, _ := back.movedName()
 	return a.in.held() * max(draft.Name().Width(name), draft.Name().Width(name2), draft.SizeLine().Width(was), draft.SizeLine().Width(was2))
 }

@@ -40,8 +40,8 @@ func (in Input) standing(b book.Book) exhibit {
 		bodies:  func(f solid.Frame) [][]solid.V { return [][]solid.V{k.corners(f)} },
 		draw:    k.draw,
 	}
-	if in.moving() {
-		e.then = closedSolidOf(*in.Before, "").corners
+	if in.haunted() {
+		e.then = closedSolidOf(in.other(), "").corners
 	}
 	return e
 }
@@ -56,8 +56,8 @@ func (in Input) lying(b book.Book, degrees float64) exhibit {
 		bodies:  func(f solid.Frame) [][]solid.V { return [][]solid.V{k.corners(f)} },
 		draw:    k.draw,
 	}
-	if in.moving() {
-		then := closedSolidOf(*in.Before, "")
+	if in.haunted() {
+		then := closedSolidOf(in.other(), "")
 		then.wear.lying = true
 		e.then = then.reach
 	}
@@ -147,7 +147,7 @@ func (d *show) title() {
 	}, d.left, d.sheet.Width-d.left, d.strip)
 }
 
-func (d *show) foot() []string { return []string{words.Say("show.foot")} }
+func (d *show) foot() []string { return append(d.in.pinnedNote(), words.Say("show.foot")) }
 
 // gramsAnOunce is the avoirdupois ounce (International Yard and Pound Agreement,
 // 1959).

@@ -33,10 +33,10 @@ func (d *show) closedParts(frames []solid.Frame) {
 // marks outlines the chosen part in the accent colour, or else what moves.
 func (d *show) marks(outlines func(book.Book, book.PartID) [][]draft.P) {
 	in := d.in
-	if in.moving() {
+	if in.haunted() {
 		first := in.movedPart()
 		for _, id := range shownParts() {
-			now, then := outlines(in.Book, id), outlines(*in.Before, id)
+			now, then := outlines(in.Book, id), outlines(in.other(), id)
 			if id == first {
 				in.movedMarks(d.sheet.About(id, ""), nil, now, true)
 			}

@@ -17,8 +17,8 @@ func EndOn(in Input) *scene.Scene {
 	s := in.sheet(draft.GroundFlat)
 	d := endOnDrawing{in: in, sheet: s, exact: profileOf(in.Book)}
 	before := d.exact
-	if in.moving() {
-		before = profileOf(*in.Before)
+	if in.haunted() {
+		before = profileOf(in.other())
 	}
 	d.layout = in.layEndOn(s, d.exact, before)
 	d.shape = d.exact.thickened(d.layout.spine.plan.Scale)
@@ -89,7 +89,7 @@ func (d *endOnDrawing) title() {
 
 // foot says what is wrong, and what of the drawing is not as it is.
 func (d *endOnDrawing) foot() []string {
-	var out []string
+	out := d.in.pinnedNote()
 	if free, need := d.exact.jointFree, d.exact.jointLength(); !d.exact.closes && need > free {
 		out = append(out, words.Say("endon.foot.joint", words.With{
 			"need": d.in.size(measure.MM(need)), "have": d.in.size(measure.MM(max(free, 0)))}))

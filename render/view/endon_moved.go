@@ -8,7 +8,7 @@ import (
 // marks outlines the chosen part in the accent colour, or else what moves, in
 // one window of the cross-section.
 func (d *endOnDrawing) marks(part profileDrawing) {
-	if d.in.moving() {
+	if d.in.haunted() {
 		d.moved(part)
 	}
 	if !d.in.outlined() {

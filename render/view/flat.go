@@ -12,8 +12,8 @@ import (
 func LaidFlat(in Input) *scene.Scene {
 	s := in.sheet(draft.GroundFlat)
 	d := flatDrawing{in: in, sheet: s, shape: planFlat(in.Book), colour: draft.PaletteOf(in.Book)}
-	if in.moving() {
-		d.then = planFlat(*in.Before)
+	if in.haunted() {
+		d.then = planFlat(in.other())
 	} else {
 		d.then = d.shape
 	}
@@ -78,7 +78,7 @@ func (d *flatDrawing) title() {
 
 // foot says what is not drawn as it is.
 func (d *flatDrawing) foot() []string {
-	var out []string
+	out := d.in.pinnedNote()
 	if d.shape.spineDrawn(d.plan.Scale) > d.shape.spine {
 		out = append(out, words.Say("flat.foot.wider"))
 	}

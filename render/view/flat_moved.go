@@ -7,7 +7,7 @@ import (
 
 // moved marks what a change moves of the case laid flat.
 func (d *flatDrawing) moved() {
-	if !d.in.moving() {
+	if !d.in.haunted() {
 		return
 	}
 	first := d.in.movedPart()

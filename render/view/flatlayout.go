@@ -41,10 +41,10 @@ func (in Input) sideRoom() float64 {
 		return 0
 	}
 	now := room(in.Book)
-	if !in.moving() {
+	if !in.haunted() {
 		return now
 	}
-	return in.towards(now, max(now, room(*in.Before)))
+	return in.towards(now, max(now, room(in.other())))
 }
 
 func (in Input) oneCovering(compact bool) bands {

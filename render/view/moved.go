@@ -13,22 +13,45 @@ import (
 // outline as a ghost. Ghosts lie where the old book would lie at the drawing's
 // present scale, so that the gap between old and new can be believed.
 
-// moving tells whether there is a change to show.
-func (in Input) moving() bool { return in.Before != nil && in.Faded < 1 }
+// changing tells whether there is a change to show.
+func (in Input) changing() bool { return in.Before != nil && in.Faded < 1 }
 
-// then is the input as it was before the change.
+// haunted tells whether there is another book to show as a ghost: the one pinned,
+// or else the book as it was before a change.
+func (in Input) haunted() bool { return in.Pinned != nil || in.changing() }
+
+// other is that book.
+func (in Input) other() book.Book {
+	if in.Pinned != nil {
+		return *in.Pinned
+	}
+	return *in.Before
+}
+
+// then is the input with that book alone.
 func (in Input) then() Input {
-	in.Book, in.Before = *in.Before, nil
+	in.Book, in.Before, in.Pinned = in.other(), nil, nil
 	return in
 }
 
 // strength is what is left of a change's marks, 0 … 1.
 func (in Input) strength() float64 { return min(max(1-in.Faded, 0), 1) }
 
+// pinnedNote says what the dash-dot lines are, where there are any.
+func (in Input) pinnedNote() []string {
+	if in.Pinned == nil {
+		return nil
+	}
+	return []string{words.Say("compare.pinned", words.With{"name": in.PinnedName})}
+}
+
 // held is how far the frame still keeps room for the old book, 0 … 1: eased, so
 // that the drawing comes to rest without a jolt.
 func (in Input) held() float64 {
-	if !in.moving() {
+	switch {
+	case in.Pinned != nil:
+		return 1
+	case !in.changing():
 		return 0
 	}
 	s := in.strength()
@@ -43,7 +66,7 @@ func (in Input) towards(now, larger float64) float64 {
 // movedName is the parameter that moves, and what it was: "Square 3", "was 6".
 // False where none moves by itself, or it reads as before.
 func (in Input) movedName() (name, was string, ok bool) {
-	if !in.moving() {
+	if !in.changing() {
 		return "", "", false
 	}
 	p, known := book.Lookup(in.Moving)
@@ -125,6 +148,9 @@ func (in Input) ghost(s *draft.Sheet, then, now [][]draft.P, first, dark bool) {
 		line = draft.GhostLine()
 	}
 	line = draft.Fainter(line, in.strength())
+	if in.Pinned != nil {
+		line = draft.PinnedLine()
+	}
 	var off, on [][]draft.P
 	for _, run := range draft.Ghosts(then, now) {
 		if dark && within(run, now) {

@@ -53,14 +53,14 @@ func (in Input) open(b book.Book, o opening, degrees float64) exhibit {
 		stand:   func(at solid.V) solid.Frame { return solid.Lying(at, degrees) },
 		corners: k.corners, bodies: k.bodies, draw: k.draw,
 	}
-	if in.moving() {
+	if in.haunted() {
 		then := o
-		for _, at := range in.openings(*in.Before) {
+		for _, at := range in.openings(in.other()) {
 			if at.sewn == o.sewn {
 				then = at
 			}
 		}
-		e.then = openSolidOf(*in.Before, then).corners
+		e.then = openSolidOf(in.other(), then).corners
 	}
 	return e
 }

@@ -45,7 +45,7 @@ func (in Input) extentOf(c solid.Camera, e exhibit, at solid.V) extent {
 	here := c.At(at)
 	now := boundsOf(c, e.corners(e.stand(at)))
 	x := extent{here.X - now.X0, now.X1 - here.X, here.Y - now.Y0, now.Y1 - here.Y}
-	if e.then != nil && in.moving() {
+	if e.then != nil && in.haunted() {
 		then := boundsOf(c, e.then(e.stand(at)))
 		x.left = in.towards(x.left, max(x.left, here.X-then.X0))
 		x.right = in.towards(x.right, max(x.right, then.X1-here.X))

@@ -18,18 +18,20 @@ import (
 // and type keep their size, the drawing fits the frame.
 type Input struct {
 	Book          book.Book
-	System        measure.System   // of the figures shown
-	Width, Height float64          // of the frame
-	Dimensions    bool             // with dimension lines
-	Grain         bool             // with grain arrows
-	Title         bool             // with the drawing's title
-	DarkSurround  bool             // the window around it is dark
-	Stark         bool             // the window is of high contrast
-	Chosen        book.PartID      // outlined in the accent colour
-	Marks         Marks            // what is wrong with which part
-	Name          string           // of the project
-	Moving        string           // key of the parameter that moves, "" for none by itself
-	Before        *book.Book       // as the book was before what changes now; nil at rest
+	System        measure.System // of the figures shown
+	Width, Height float64        // of the frame
+	Dimensions    bool           // with dimension lines
+	Grain         bool           // with grain arrows
+	Title         bool           // with the drawing's title
+	DarkSurround  bool           // the window around it is dark
+	Stark         bool           // the window is of high contrast
+	Chosen        book.PartID    // outlined in the accent colour
+	Marks         Marks          // what is wrong with which part
+	Name          string         // of the project
+	Moving        string         // key of the parameter that moves, "" for none by itself
+	Before        *book.Book     // as the book was before what changes now; nil at rest
+	Pinned        *book.Book     // the design that this one is compared with; nil for none
+	PinnedName    string
 	Faded         float64          // how far what changed is back at rest, 0 … 1
 	Cuttings      []sheets.Cutting // how the sheets are cut, for the views of sheets
 	Alone         int              // of what the cutting view shows, this one alone, counted from 1; 0 for all
