@@ -39,10 +39,10 @@ func parse(args []string, valued, plain []string) (arguments, error) {
 	return a, a.once(valued)
 }
 
-// once refuses an option given twice, except --set.
+// once refuses an option given twice, except those of which there may be several.
 func (a arguments) once(valued []string) error {
 	for _, name := range valued {
-		if name != "set" && len(a.options[name]) > 1 {
+		if name != "set" && name != "with" && len(a.options[name]) > 1 {
 			return inputError("gw.twice", "option", "--"+name)
 		}
 	}

@@ -71,15 +71,14 @@ func drawCommand(args []string, out, notes io.Writer) (int, error) {
 
 // pinned is the book of the design that this one is compared with, nil for none.
 func (a arguments) pinned() (*book.Book, string, error) {
-	if !a.has("with") {
-		return nil, "", nil
-	}
-	p, err := project.Open(a.value("with"))
-	if err != nil {
+	all, err := a.compared(project.Studio{})
+	switch {
+	case err != nil || len(all) == 0:
 		return nil, "", err
+	case len(all) > 1:
+		return nil, "", inputError("gw.twice", "option", "--with")
 	}
-	b := p.Book()
-	return &b, p.Name, nil
+	return &all[0].Book, all[0].Name, nil
 }
 
 // mapSizes is how many sizes a map has each way.

@@ -36,6 +36,7 @@ func commands(notes io.Writer) []command {
 		{"keys", keysCommand},
 		{"plan", planCommand},
 		{"check", checkCommand},
+		{"compare", compareCommand},
 		{"draw", func(args []string, out io.Writer) (int, error) { return drawCommand(args, out, notes) }},
 		{"cut", cutCommand},
 		{"materials", materialsCommand},

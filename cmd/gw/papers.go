@@ -19,7 +19,7 @@ import (
 // papersCommand writes every printed page of a design: gw papers FILE --out DIR.
 // It prints the finding about the printer's scale, if there is one.
 func papersCommand(args []string, out, notes io.Writer) (int, error) {
-	a, err := parse(args, []string{"out", "only", "page", "across", "down", "students", "dpi", "date", "set", "studio", "variant", "group"}, []string{"list", "left", "right", "png"})
+	a, err := parse(args, []string{"out", "only", "page", "across", "down", "students", "dpi", "date", "set", "studio", "variant", "group", "with"}, []string{"list", "left", "right", "png"})
 	if err != nil {
 		return exitInput, err
 	}
@@ -79,6 +79,9 @@ func (a arguments) papers(p project.Project, studio project.Studio, date measure
 	in = sheet.Input{
 		Book: b, Name: p.Name, Revision: p.Revision(), Date: date, Findings: p.Findings(b, studio), Notes: p.Notes,
 		System: system, Cuttings: cuttings, Printer: sheet.PrinterOf(printing, system), Left: printing.Left(), Students: printing.Students,
+	}
+	if in.Compared, err = a.compared(studio); err != nil {
+		return in, order, err
 	}
 	if a.has("png") || a.has("dpi") {
 		order.DPI = printing.Resolution()

@@ -10,6 +10,7 @@ import (
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/check"
+	"grainwise/model/compare"
 	"grainwise/model/measure"
 	"grainwise/model/sheets"
 	"grainwise/render/scene"
@@ -27,8 +28,9 @@ type Input struct {
 	System   measure.System // of the figures
 	Cuttings []sheets.Cutting
 	Printer  Printer
-	Left     bool // for a left-handed maker: mirrored where the hand matters
-	Students int  // of a class; 0 for no class
+	Left     bool             // for a left-handed maker: mirrored where the hand matters
+	Students int              // of a class; 0 for no class
+	Compared []compare.Design // that stand beside this one
 }
 
 // copies is how many books are made.
@@ -99,6 +101,7 @@ func All() []Kind {
 		{ID: "corner-jig", Make: cornerJig},
 		{ID: "spacer-gauge", Make: spacerGauge},
 		{ID: "guide", Make: guide},
+		{ID: "comparison", Make: comparison, Applies: func(in Input) bool { return len(in.Compared) > 0 }},
 		{ID: "class-pack", Make: classPack, Applies: func(in Input) bool { return in.Students > 0 }},
 	}
 }

@@ -38,6 +38,16 @@ func table(columns []column, rows [][]cell, room float64) []block {
 	return all
 }
 
+// airOf is less where all is small.
+func airOf(columns []column) float64 {
+	for _, c := range columns {
+		if c.style.leading > small().leading {
+			return rowAir
+		}
+	}
+	return rowAir / 2
+}
+
 // fitted gives the columns without a width what the others leave.
 func fitted(columns []column, room float64) []column {
 	out := append([]column(nil), columns...)
@@ -81,19 +91,19 @@ func widest(s style, rows [][]cell, column int) float64 {
 
 // tableRow is as high as its highest cell; first lines share a baseline.
 func tableRow(columns []column, cells []cell, room float64) block {
-	height, base := 0.0, 0.0
+	height, base, air := 0.0, 0.0, airOf(columns)
 	text := make([][]string, len(columns))
 	for i, c := range columns {
 		text[i] = c.style.wrapped(cells[i].text, c.width-2*cellAir)
 		base = max(base, c.style.first())
 	}
 	for i, c := range columns {
-		height = max(height, base-c.style.first()+float64(len(text[i]))*c.style.leading+2*rowAir)
+		height = max(height, base-c.style.first()+float64(len(text[i]))*c.style.leading+2*air)
 	}
 	return block{height: height, draw: func(l leaf, p at) {
 		x := p.X
 		for i, c := range columns {
-			c.write(l, text[i], at{X: x, Y: p.Y + rowAir + base - c.style.first()})
+			c.write(l, text[i], at{X: x, Y: p.Y + air + base - c.style.first()})
 			if cells[i].draw != nil {
 				cells[i].draw(l, at{X: x, Y: p.Y}, c.width, height)
 			}

@@ -10,6 +10,7 @@ import (
 	"grainwise/model/book"
 	"grainwise/model/book/booktest"
 	"grainwise/model/check"
+	"grainwise/model/compare"
 	"grainwise/model/measure"
 	"grainwise/model/sheets"
 	"grainwise/model/stock"
@@ -118,6 +119,10 @@ func TestNoPaperIsInTrouble(t *testing.T) {
 			in := inputOf(b, longTitle, system)
 			in.Printer.Format = rapid.SampledFrom(sheet.Formats()).Draw(t, "format")
 			in.Left = rapid.Bool().Draw(t, "left")
+			for range rapid.IntRange(0, 3).Draw(t, "compared") {
+				other := longNamed(booktest.Books().Draw(t, "other"))
+				in.Compared = append(in.Compared, compare.Design{Name: longTitle, Book: other, Findings: check.All(other)})
+			}
 			troubles(t, in)
 		}))
 	}
