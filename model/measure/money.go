@@ -14,17 +14,6 @@ type Money struct {
 	Currency string // ISO 4217 code, "EUR"
 }
 
-// decimalsOf is how many decimals a currency has, after ISO 4217.
-func decimalsOf(currency string) int {
-	switch currency {
-	case "CLP", "ISK", "JPY", "KRW", "PYG", "UGX", "VND":
-		return 0
-	case "BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND":
-		return 3
-	}
-	return 2
-}
-
 // Add returns m + n. Two currencies, or a sum out of range, are an error. The
 // zero Money takes any currency.
 func (m Money) Add(n Money) (Money, error) {
@@ -70,7 +59,7 @@ func (m Money) Part(f float64) (Money, error) {
 
 // String writes the amount in full with its currency: "12.31 EUR".
 func (m Money) String() string {
-	digits := decimalsOf(m.Currency)
+	digits := Decimals(m.Currency)
 	negative, size := split(Length(m.Minor))
 	scale := power10(digits)
 	text := strconv.FormatUint(size/scale, 10)
@@ -92,7 +81,7 @@ func ParseMoney(text string) (Money, error) {
 	if m == nil {
 		return Money{}, wrong(text, "measure.want.money")
 	}
-	digits := decimalsOf(m[3])
+	digits := Decimals(m[3])
 	if len(m[2]) > digits {
 		return Money{}, wrong(text, "measure.want.money")
 	}
