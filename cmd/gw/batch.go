@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"grainwise/model/batch"
+	"grainwise/model/check"
 	"grainwise/model/lists"
 	"grainwise/model/measure"
 	"grainwise/model/project"
@@ -55,12 +56,14 @@ func exportOrders(path string, p project.Project) error {
 // amounts of money as text with their currency.
 type batchPlan struct {
 	Books    int           `json:"books"`
+	Measured int           `json:"measured"` // of their blocks
 	Variants []variantPlan `json:"variants"`
 	Groups   []groupPlan   `json:"groups"` // by spine piece width
 	Outliers []outlierPlan `json:"outliers"`
 	Needs    []needPlan    `json:"needs"`
 	CutSpare []batch.Cut   `json:"cutUnused"` // cut pieces that no book takes at their size
 	Cash     []string      `json:"toBuy"`     // what all that is to be bought costs, a sum a currency
+	Findings []finding     `json:"findings"`  // of the batch; those of its books are `gw check`'s
 }
 
 type variantPlan struct {
@@ -68,6 +71,7 @@ type variantPlan struct {
 	Copies  int      `json:"copies"`
 	Asked   string   `json:"asked,omitempty"`
 	Refused []string `json:"refused,omitempty"` // settings that the base design does not take
+	Stops   []string `json:"stops"`             // findings that stop a book of it; see `gw check --variant`
 }
 
 type groupPlan struct {
@@ -101,36 +105,37 @@ type outlierPlan struct {
 }
 
 func batchOf(p project.Project, studio project.Studio) (batchPlan, error) {
-	sets := p.Sets()
 	planner := batch.Planner{Bench: studio.Bench(), Allowed: usualSeconds * time.Second}
-	needs, unused, err := planner.Needs(context.Background(), sets, p.Batch, nil)
+	w, err := planner.Work(context.Background(), p.Decisions, p.Shelf, p.Batch, nil)
 	if err != nil {
 		return batchPlan{}, err
 	}
-	made := batchPlan{Variants: variantsOf(sets, p.Batch), Groups: []groupPlan{}, Outliers: []outlierPlan{}, Needs: []needPlan{}, CutSpare: []batch.Cut{}}
-	for _, g := range batch.Groups(sets) {
-		made.Books += g.Copies()
+	made := batchPlan{
+		Books: w.Copies(), Measured: w.Measured(), Variants: variantsOf(p, studio, w), Groups: []groupPlan{}, Outliers: []outlierPlan{},
+		Needs: []needPlan{}, CutSpare: append([]batch.Cut{}, w.Unused...), Findings: findingsOf(p.BatchFindings(w, studio)),
+	}
+	for _, g := range w.Groups {
 		made.Groups = append(made.Groups, groupOf(g))
 	}
-	for _, o := range batch.Outliers(p.Decisions, p.Shelf, p.Batch) {
+	for _, o := range w.Outliers {
 		made.Outliers = append(made.Outliers, outlierPlan{bookPlan{o.Order, o.Number}, o.Variant, mm(o.Found), mm(o.Usual)})
 	}
-	for _, n := range needs {
+	for _, n := range w.Needs {
 		made.Needs = append(made.Needs, needOf(n))
 	}
-	made.CutSpare = append(made.CutSpare, unused...)
-	made.Cash, err = totals(needs)
+	made.Cash, err = totals(w.Needs)
 	return made, err
 }
 
-func variantsOf(sets []batch.Set, b batch.Batch) []variantPlan {
+func variantsOf(p project.Project, studio project.Studio, w batch.Work) []variantPlan {
 	all := []variantPlan{}
-	for _, v := range append([]batch.Variant{{}}, b.Variants...) {
-		plan := variantPlan{Name: v.Name, Asked: moneyText(v.Asked)}
-		for _, s := range sets {
+	for _, v := range append([]batch.Variant{{}}, p.Batch.Variants...) {
+		plan := variantPlan{Name: v.Name, Asked: moneyText(v.Asked), Stops: []string{}}
+		for _, s := range w.Sets {
 			if s.Variant == v.Name {
 				plan.Copies += s.Copies()
 				plan.Refused = s.Refused
+				plan.Stops = append(plan.Stops, stopsOf(p, studio, s)...)
 			}
 		}
 		if v.Name != "" || plan.Copies > 0 {
@@ -138,6 +143,17 @@ func variantsOf(sets []batch.Set, b batch.Batch) []variantPlan {
 		}
 	}
 	return all
+}
+
+// stopsOf are the ids of the stops that stand against a set's book.
+func stopsOf(p project.Project, studio project.Studio, s batch.Set) []string {
+	var ids []string
+	for _, f := range check.Standing(p.Findings(s.Book, studio)) {
+		if f.Level == check.Stop {
+			ids = append(ids, f.ID)
+		}
+	}
+	return ids
 }
 
 func groupOf(g batch.Group) groupPlan {

@@ -148,3 +148,23 @@ func TestOrdersOutAndIn(t *testing.T) {
 		t.Errorf("%d %q %q", exit, out, complaint)
 	}
 }
+
+// Source: the demo's page and the list of checks: two spine groups a millimetre
+// apart, no board and no liner to spare, and nothing measured yet.
+func TestBatchFindings(t *testing.T) {
+	b := batched(t, made(t, "--format", "demo"))
+	var got []string
+	for _, f := range b["findings"].([]any) {
+		m := f.(map[string]any)
+		got = append(got, m["level"].(string)+" "+m["id"].(string)+" "+m["key"].(string))
+	}
+	want := []string{"stop measure-first measured.spineThickness", "check spine-groups spine.width",
+		"check spare-none liner/Saltgrass 120", "check spare-none board/Groynes 2.5"}
+	if !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+	turned := batched(t, made(t, "--format", "demo", "--set", "paper.turned=yes"))
+	if stops := row(t, turned["variants"], "name", "Oat, Kelp")["stops"].([]any); len(stops) != 2 || stops[0] != "grain-paper" || stops[1] != "fold-crack" {
+		t.Errorf("%v", stops)
+	}
+}

@@ -49,6 +49,7 @@ type Holding struct {
 	Sheets     int64      `json:"sheets,omitempty"`     // on hand; of a roll Length
 	Length     Length     `json:"length,omitzero"`      // on hand, of a roll, a strip or thread
 	Grams      float64    `json:"grams,omitempty"`      // on hand, of adhesive
+	Lot        string     `json:"lot,omitempty"`        // of what is on hand; the shelf's is that of what is bought
 	Pack       int64      `json:"pack,omitempty"`       // sheets that are sold together
 	Least      Length     `json:"least,omitzero"`       // of a roll, the shortest length that is sold
 	Substitute string     `json:"substitute,omitempty"` // the material of its kind to take in its place
@@ -79,6 +80,8 @@ func (h Holding) Validate() error {
 		return want("pack", "batch.want.stock", "most", mostSheets)
 	case h.Least < 0 || h.Least > mostLength:
 		return want("least", "batch.want.stock", "most", mostLength.MM())
+	case !plainText(h.Lot, longestMark):
+		return want("lot", "order.want.text", "most", longestMark)
 	case !plainText(h.Substitute, LongestName) || h.Substitute == h.Material:
 		return want("substitute", "batch.want.substitute")
 	}

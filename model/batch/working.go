@@ -14,6 +14,7 @@ type Working struct {
 	Days     []Weekday      `json:"days,omitempty"`     // of the week; none for Monday to Friday
 	Off      []measure.Date `json:"off,omitempty"`      // days lost and holidays
 	Press    int            `json:"press,omitempty"`    // books that the press holds; 0 where nobody said
+	Round    int            `json:"round,omitempty"`    // most books that are made together; 0 for as many as the press holds
 	SetUp    int            `json:"setUp,omitempty"`    // minutes of setting up; with EachBook as the maker knows them
 	EachBook int            `json:"eachBook,omitempty"` // minutes of hands' work; 0 for those of the steps
 }
@@ -50,7 +51,7 @@ func (w Working) WorkDays() []Weekday {
 func (w Working) Equal(v Working) bool {
 	same := slices.Equal(w.Days, v.Days) && slices.Equal(w.Off, v.Off)
 	w.Days, w.Off, v.Days, v.Off = nil, nil, nil, nil
-	return same && w.Start == v.Start && w.Minutes == v.Minutes && w.Press == v.Press && w.SetUp == v.SetUp && w.EachBook == v.EachBook
+	return same && w.Start == v.Start && w.Minutes == v.Minutes && w.Press == v.Press && w.Round == v.Round && w.SetUp == v.SetUp && w.EachBook == v.EachBook
 }
 
 // Validate returns the first thing that is wrong, or nil.
@@ -75,6 +76,8 @@ func (w Working) Validate() error {
 		return want("off", "batch.want.fewer", "most", mostOff)
 	case w.Press < 0 || w.Press > mostPress:
 		return want("press", "batch.want.stock", "most", mostPress)
+	case w.Round < 0 || w.Round > mostPress:
+		return want("round", "batch.want.stock", "most", mostPress)
 	case w.SetUp < 0 || w.SetUp > mostMinutes:
 		return want("setUp", "batch.want.minutes", "most", mostMinutes)
 	case w.EachBook < 0 || w.EachBook > mostMinutes:

@@ -47,6 +47,7 @@ type limits struct {
 	sheetUsed                     float64     // percent of a sheet that ends up in folios
 	yieldNear                     book.Length // smaller, for more folios a sheet
 	leverMost, leverMass          float64     // page width to height; g, of the book
+	spineApart                    book.Length // between the spine pieces of one batch
 }
 
 // LimitTable lists the limits that a studio may set, in the order of the rules.
@@ -86,6 +87,7 @@ func LimitTable() []Limit {
 		size("yieldNear", "yield-step", 4, 0, 50, func(l *limits) *book.Length { return &l.yieldNear }),
 		share("leverMost", "long-lever", Ratio, 1.35, 0.5, 5, func(l *limits) *float64 { return &l.leverMost }),
 		share("leverMass", "long-lever", Grams, 500, 0, 5000, func(l *limits) *float64 { return &l.leverMass }),
+		size("spineApart", "spine-groups", 0.7, 0, 20, func(l *limits) *book.Length { return &l.spineApart }),
 	}
 }
 

@@ -76,6 +76,7 @@ func holdingSchema() members {
 		{"sheets", wholeFrom(0)},
 		{"length", fromNothing()},
 		{"grams", fromNothing()},
+		{"lot", textSchema(60)},
 		{"pack", wholeFrom(0)},
 		{"least", fromNothing()},
 		{"substitute", textSchema(batch.LongestName)},
@@ -108,6 +109,7 @@ func workingSchema() members {
 		{"days", arrayOf(enumOf(batch.Weekdays()))},
 		{"off", arrayOf(dateSchema())},
 		{"press", wholeFrom(0)},
+		{"round", wholeFrom(0)},
 		{"setUp", wholeFrom(0)},
 		{"eachBook", wholeFrom(0)},
 	})

@@ -62,6 +62,12 @@ func (p Project) Findings(b book.Book, in Studio) []check.Finding {
 	return check.Answered(check.AllWith(b, in.Tools, in.Limits), p.Accepted)
 }
 
+// BatchFindings is what would go wrong with all that is made together, with the
+// maker's answers to it.
+func (p Project) BatchFindings(w batch.Work, in Studio) []check.Finding {
+	return check.Answered(check.OfBatch(w, in.Limits), p.Accepted)
+}
+
 // Clone returns a copy that shares nothing with p.
 func (p Project) Clone() Project {
 	p.Shelf, p.Accepted, p.Batch = p.Shelf.Clone(), slices.Clone(p.Accepted), p.Batch.Clone()

@@ -136,6 +136,8 @@ func ofParam() map[string]Name {
 // ofRule names a picture for every rule of the checks.
 func ofRule() map[string]Name {
 	return map[string]Name{
+		"spine-groups":      "spine-thickness",
+		"lot-mixed":         "ream",
 		"scale-off":         "units",
 		"material-unknown":  "shelf-gap",
 		"piece-over-sheet":  "piece-over-sheet",

@@ -2,6 +2,7 @@ package session
 
 import (
 	"slices"
+	"strings"
 
 	"grainwise/assets/words"
 	"grainwise/model/batch"
@@ -125,8 +126,10 @@ func heldBatch(b batch.Batch) *batch.Batch {
 	return &own
 }
 
-// topic is a finding in a word or two: the short name of what it points to.
+// topic is a finding in a word or two: the short name of what it points to, of a
+// batch without the material's name after it.
 func topic(f check.Finding) string {
-	p, _ := book.Lookup(f.Key)
+	key, _, _ := strings.Cut(f.Key, "/")
+	p, _ := book.Lookup(key)
 	return p.Short()
 }
