@@ -227,6 +227,10 @@ func (v *ValueField) place(size fyne.Size) {
 // UndoInField undoes inside a focused value field that holds untaken text, and
 // says whether it did: the window's own Ctrl+Z must ask it first.
 func UndoInField(focused fyne.Focusable) bool {
+	if e, is := focused.(*gridEntry); is && e.changed {
+		e.Undo()
+		return true
+	}
 	e, ok := focused.(*valueEntry)
 	if !ok || !e.field.changed {
 		return false

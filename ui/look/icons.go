@@ -35,6 +35,7 @@ const (
 	IconPlus       Icon = "plus"
 	IconFit        Icon = "fit"
 	IconDown       Icon = "down"
+	IconUp         Icon = "up"
 	IconRight      Icon = "right"
 	IconNext       Icon = "next"
 	IconLast       Icon = "last"
@@ -57,6 +58,7 @@ var icons = map[Icon]string{
 	IconPlus:       strokes(`M4 10 H16 M10 4 V16`),
 	IconFit:        strokes(`M3.5 7.5 V3.5 H7.5 M12.5 3.5 H16.5 V7.5 M16.5 12.5 V16.5 H12.5 M7.5 16.5 H3.5 V12.5`),
 	IconDown:       thin(`M4.5 7.5 L10 13 L15.5 7.5`),
+	IconUp:         thin(`M4.5 12.5 L10 7 L15.5 12.5`),
 	IconRight:      thin(`M7.5 4.5 L13 10 L7.5 15.5`),
 	IconNext:       strokes(`M7.5 4.5 L13 10 L7.5 15.5`),
 	IconLast:       strokes(`M12.5 4.5 L7 10 L12.5 15.5`),
