@@ -93,7 +93,8 @@ func troublesOfText(o fyne.CanvasObject) []string {
 // offered are words that end in dots of their own.
 func offered(text string) bool {
 	switch text {
-	case "Pick a format…", "From my paper…", words.Say("findings.leave"), words.Say("measured.enter"), words.Say("gallery.keep"), words.Say("papers.save"):
+	case "Pick a format…", "From my paper…", words.Say("findings.leave"), words.Say("measured.enter"), words.Say("gallery.keep"), words.Say("papers.save"),
+		words.Say("batch.move"), words.Say("batch.orders.import"), words.Say("batch.orders.export"), words.Say("batch.buying"):
 		return true
 	}
 	return false

@@ -16,6 +16,8 @@ type frame struct {
 	aside   bool // a narrow window shows the right column in the drawing's place
 	narrow  bool // at the last layout
 	changed func(narrow bool)
+
+	under float32 // the drawing lies so high under the list, both as wide as the window leaves; 0 beside it
 }
 
 // narrowWindow is the width below which drawing and findings take turns.
@@ -32,6 +34,10 @@ func (f *frame) take() {
 	setVisible(f.middle, !f.narrow || !f.aside)
 	setVisible(f.right, !f.narrow || f.aside)
 	setVisible(f.rightLine, !f.narrow)
+	if f.under > 0 {
+		setVisible(f.left, !f.narrow || !f.aside)
+		setVisible(f.leftLine, !f.narrow || !f.aside)
+	}
 }
 
 // sideWidths are the widths of the side columns in a window so wide.
@@ -52,6 +58,10 @@ func (f *frame) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 		f.narrow = narrow
 		f.take()
 		f.changed(narrow)
+	}
+	if f.under > 0 {
+		f.layUnder(right, size)
+		return
 	}
 	if f.narrow {
 		f.layNarrow(left, size)
@@ -80,6 +90,26 @@ func (f *frame) tell(left, right float32) {
 		f.wide, f.far = left, right
 		f.widened(left, right)
 	}
+}
+
+// layUnder lays the drawing under the list.
+func (f *frame) layUnder(right float32, size fyne.Size) {
+	wide := max(0, size.Width-right-1)
+	if f.narrow {
+		wide, right = size.Width, size.Width
+	}
+	high := max(0, size.Height-f.under-1)
+	for _, place := range []struct {
+		o          fyne.CanvasObject
+		x, y, w, h float32
+	}{
+		{f.left, 0, 0, wide, high}, {f.leftLine, 0, high, wide, 1}, {f.middle, 0, high + 1, wide, f.under},
+		{f.rightLine, wide, 0, 1, size.Height}, {f.right, size.Width - right, 0, right, size.Height},
+	} {
+		place.o.Resize(fyne.NewSize(place.w, place.h))
+		place.o.Move(fyne.NewPos(place.x, place.y))
+	}
+	f.tell(wide, right)
 }
 
 // layNarrow gives drawing and findings the same place.

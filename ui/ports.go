@@ -49,7 +49,8 @@ type Ports struct {
 }
 
 // Dialogs ask for the place of a file, or for a folder. The calls wait for the answer, on a
-// goroutine that keeps its thread. The path they begin with may be empty.
+// goroutine that keeps its thread. The path they begin with may be empty; its
+// ending tells which kind of file is asked for.
 type Dialogs interface {
 	Open(begin string) (path string, err error)
 	Save(begin string) (path string, err error)
@@ -62,8 +63,15 @@ var (
 	ErrNoDialogs = errors.New("the platform has no file dialogs")
 )
 
-// Ending is that of project files.
-const Ending = ".grainwise"
+// Endings of files: projects, tables, and the first of those of pictures.
+const (
+	Ending        = ".grainwise"
+	TableEnding   = ".csv"
+	PictureEnding = ".jpg"
+)
+
+// PictureEndings are those of the pictures that are read, without their dots.
+func PictureEndings() []string { return []string{"jpg", "jpeg", "png", "gif", "webp"} }
 
 // askPath runs one of the platform's dialogs off the window's goroutine, with
 // the window held still under it; where there is none the toolkit's takes over.
@@ -110,8 +118,11 @@ func (w *Window) answered(path string, err error, otherwise func(take func(strin
 	}
 }
 
-// toolkitOpen is the toolkit's own dialog.
-func (w *Window) toolkitOpen(take func(string)) {
+// toolkitOpen is the toolkit's own dialog for projects.
+func (w *Window) toolkitOpen(take func(string)) { w.toolkitOpenOf([]string{Ending}, take) }
+
+// toolkitOpenOf is the toolkit's own dialog for files of some endings.
+func (w *Window) toolkitOpenOf(endings []string, take func(string)) {
 	d := dialog.NewFileOpen(func(file fyne.URIReadCloser, err error) {
 		if err != nil {
 			w.complain(err)
@@ -120,7 +131,7 @@ func (w *Window) toolkitOpen(take func(string)) {
 			take(file.URI().Path())
 		}
 	}, w.win)
-	d.SetFilter(storage.NewExtensionFileFilter([]string{Ending}))
+	d.SetFilter(storage.NewExtensionFileFilter(endings))
 	d.Show()
 }
 

@@ -11,11 +11,12 @@ const (
 	designPage = iota
 	sheetsAt
 	papersAt
+	batchAt
 	pageCount
 )
 
 // pageNames are their keys in the words.
-var pageNames = [pageCount]string{"design", "sheets", "papers"}
+var pageNames = [pageCount]string{"design", "sheets", "papers", "batch"}
 
 // page is what stands in the design's place while its tab is on.
 type page interface {
@@ -35,6 +36,9 @@ func (w *Window) turnedTo() []page {
 	if w.papersPage != nil {
 		all = append(all, w.papersPage)
 	}
+	if w.batchPage != nil {
+		all = append(all, w.batchPage)
+	}
 	return all
 }
 
@@ -45,6 +49,8 @@ func (w *Window) page() page {
 		return w.sheetsPage
 	case papersAt:
 		return w.papersPage
+	case batchAt:
+		return w.batchPage
 	}
 	return nil
 }
@@ -81,6 +87,9 @@ func (w *Window) makePage(to int) {
 	case to == papersAt && w.papersPage == nil:
 		w.papersPage = newPapersPage(w)
 		w.columns.Add(w.papersPage.object)
+	case to == batchAt && w.batchPage == nil:
+		w.batchPage = newBatchPage(w)
+		w.columns.Add(w.batchPage.object)
 	}
 }
 

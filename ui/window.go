@@ -30,6 +30,7 @@ type Window struct {
 	design     fyne.CanvasObject
 	sheetsPage *sheetsPage // nil until it is turned to
 	papersPage *papersPage // likewise
+	batchPage  *batchPage  // likewise
 	pageAt     int         // the page on show
 	plans      *planning   // of how sheets are cut; nil until a page asks
 	pages      *pagesBar

@@ -40,7 +40,7 @@ func long(t *testing.T) {
 }
 
 // openDemo is the window of the first start, 1280 × 720, without a display.
-func openDemo(t *testing.T, change ...func(*Ports)) *Window {
+func openDemo(t testing.TB, change ...func(*Ports)) *Window {
 	t.Helper()
 	app := test.NewTempApp(t)
 	app.Settings().SetTheme(look.Always(theme.VariantLight))

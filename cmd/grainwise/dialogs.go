@@ -27,8 +27,17 @@ func (nativeDialogs) Save(begin string) (string, error) {
 		inFolder(begin).SetStartFile(filepath.Base(begin)))
 }
 
+// inFolder asks for files of the kind that the beginning's ending tells.
 func inFolder(begin string) *dialog.FileBuilder {
-	d := dialog.File().Filter(words.Say("main.projects"), strings.TrimPrefix(ui.Ending, "."))
+	d := dialog.File()
+	switch filepath.Ext(begin) {
+	case ui.TableEnding:
+		d = d.Filter(words.Say("main.tables"), strings.TrimPrefix(ui.TableEnding, "."))
+	case ui.PictureEnding:
+		d = d.Filter(words.Say("main.pictures"), ui.PictureEndings()...)
+	default:
+		d = d.Filter(words.Say("main.projects"), strings.TrimPrefix(ui.Ending, "."))
+	}
 	return d.SetStartDir(startFolder(begin))
 }
 

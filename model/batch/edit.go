@@ -15,7 +15,7 @@ import (
 func (b Batch) NewOrder(today measure.Date) Order {
 	taken := map[string]bool{}
 	for _, o := range b.Orders {
-		taken[o.ID] = true
+		taken[o.ID], taken[o.Parcel] = true, true // or it would go into another's parcel
 	}
 	id, _ := freeID(taken, 1)
 	o := Order{ID: id, Kind: Customer, Count: 1, Parcel: id, State: Ordered, Dates: Dates{Ordered: today}}

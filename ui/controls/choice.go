@@ -22,6 +22,7 @@ type ChoiceField struct {
 	options []string
 	chosen  int
 	quiet   bool
+	hint    string // stands there while nothing is chosen
 
 	ground, rule, ring *canvas.Rectangle
 	word               *canvas.Text
@@ -46,12 +47,20 @@ func (c *ChoiceField) Set(options []string, chosen int, quiet bool) {
 	c.Refresh()
 }
 
+// SetHint is what stands there while nothing is chosen.
+func (c *ChoiceField) SetHint(hint string) {
+	if c.hint != hint {
+		c.hint = hint
+		c.Refresh()
+	}
+}
+
 // Chosen is the index on show.
 func (c *ChoiceField) Chosen() int { return c.chosen }
 
 func (c *ChoiceField) text() string {
 	if c.chosen < 0 || c.chosen >= len(c.options) {
-		return ""
+		return c.hint
 	}
 	return c.options[c.chosen]
 }
