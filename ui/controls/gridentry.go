@@ -54,7 +54,7 @@ func (s *gridSheet) open(text string, typed bool) {
 		e.TypedShortcut(&fyne.ShortcutSelectAll{})
 	}
 	e.writing, e.changed = false, typed
-	focus(e, e)
+	focus(e, s.body) // the toolkit knows no canvas of what was not painted yet
 }
 
 // offer has one of the choices taken.
