@@ -60,7 +60,7 @@ func law() []article {
 		model("making", "measure", "stock", "book"),
 		model("schedule", "measure", "stock", "book", "making"),
 		model("price", "measure"),
-		model("post", "measure"),
+		model("post", "measure", "stock", "book"),
 		model("batch", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making", "schedule", "price", "post"),
 		model("check", "measure", "stock", "book", "cutting", "sheets", "opening", "warp", "fit", "making", "batch"),
 		model("compare", "measure", "stock", "book", "cutting", "sheets", "batch", "check"),
