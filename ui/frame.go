@@ -129,18 +129,23 @@ func (f *frame) layNarrow(left float32, size fyne.Size) {
 // findings beside them.
 func (f *frame) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(360+440, 330) }
 
-// rightColumn gives the list to cut its own height and the findings the rest.
+// rightColumn gives the list to cut, or what is compared in its place, its own
+// height and the findings the rest.
 type rightColumn struct {
-	findings, cut fyne.CanvasObject
+	findings, cut, compared fyne.CanvasObject
 }
 
 // Layout implements fyne.Layout.
 func (r *rightColumn) Layout(_ []fyne.CanvasObject, size fyne.Size) {
-	height := min(r.cut.MinSize().Height+6, size.Height/2)
+	low, share := r.cut, size.Height/2
+	if r.compared.Visible() {
+		low, share = r.compared, size.Height*2/3
+	}
+	height := min(low.MinSize().Height+6, share)
 	r.findings.Resize(fyne.NewSize(size.Width, size.Height-height))
 	r.findings.Move(fyne.NewPos(0, 0))
-	r.cut.Resize(fyne.NewSize(size.Width, height))
-	r.cut.Move(fyne.NewPos(0, size.Height-height))
+	low.Resize(fyne.NewSize(size.Width, height))
+	low.Move(fyne.NewPos(0, size.Height-height))
 }
 
 // MinSize implements fyne.Layout.

@@ -5,6 +5,7 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/compare"
 	"grainwise/render/scene"
 	"grainwise/render/view"
 	"grainwise/ui/controls"
@@ -33,6 +34,7 @@ type middle struct {
 	showGrain     bool
 	showWords     bool
 
+	pinned func() *compare.Design // the design compared with; nil for none
 	fading *fading
 	rested func() // told when a change has faded a step further
 	turned func() // told when view, dimensions or grain have been changed
@@ -42,7 +44,7 @@ type middle struct {
 const zoomStep = 1.25
 
 func newMiddle(s *session.Session, tips *controls.Tips) *middle {
-	m := &middle{session: s, stage: preview.NewStage(), views: view.OfBook(), showDims: true, showGrain: true}
+	m := &middle{session: s, stage: preview.NewStage(), views: view.OfBook(), showDims: true, showGrain: true, pinned: func() *compare.Design { return nil }}
 	m.pane = m.stage.Pane
 	m.stage.SetTips(tips)
 	m.fading = newFading(s, m.rest)
@@ -133,12 +135,16 @@ func (m *middle) input() view.Input {
 	if part == "" {
 		part = m.chosen
 	}
-	return view.Input{
+	in := view.Input{
 		Book: m.session.Book(), System: m.session.System(), Name: m.session.Name(),
 		Dimensions: m.showDims, Grain: m.showGrain, Chosen: part,
 		Marks:        view.MarksOf(m.session.Findings()),
 		DarkSurround: look.Current().Night, Stark: look.Current().Stark,
 	}
+	if d := m.pinned(); d != nil {
+		in.Pinned, in.PinnedName = &d.Book, d.Name
+	}
+	return in
 }
 
 // first is the first parameter that a part's outline speaks of.

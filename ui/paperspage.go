@@ -101,6 +101,7 @@ func (p *papersPage) input() printed.Input {
 		Book: s.Book(), Name: pr.Name, Revision: pr.Revision(), Date: measure.DayOf(s.Now()),
 		Findings: append(s.Findings(), s.Left()...), Notes: pr.Notes, System: s.System(), Cuttings: w.cuttings(),
 		Printer: printed.PrinterOf(printing, s.System()), Left: printing.Left(), Students: printing.Class(),
+		Compared: w.pins.designs,
 	}
 }
 
@@ -123,7 +124,7 @@ func (p *papersPage) key(in printed.Input) string {
 	for _, j := range p.window.jobs() {
 		plans += fmt.Sprintf("%+v %p ", j, p.window.planner().of(j).cutting)
 	}
-	return fmt.Sprintf("%s %+v %s %q %q %v %v %+v %s", in.Revision, s.Decisions(), in.Date, in.Name, in.Notes, in.System, pr.Accepted, studio, plans)
+	return fmt.Sprintf("%d %s %+v %s %q %q %v %v %+v %s", p.window.pins.turn, in.Revision, s.Decisions(), in.Date, in.Name, in.Notes, in.System, pr.Accepted, studio, plans)
 }
 
 // show brings the page up to date.

@@ -157,12 +157,13 @@ const (
 	listHeight = float32(300) // of the lines at most
 )
 
-// listSheet shows lines under some text, with a button to close at the right.
-func (w *Window) listSheet(title, text string, lines fyne.CanvasObject, shut *controls.Button) *sheet {
+// listSheet shows lines under some text, with a button to close at the right and
+// more at the left.
+func (w *Window) listSheet(title, text string, lines fyne.CanvasObject, shut *controls.Button, more ...fyne.CanvasObject) *sheet {
 	scroll := container.NewVScroll(lines)
 	words := controls.NewParagraph(text)
 	words.Resize(fyne.NewSize(listWidth-2*sheetSide, 0))
 	height := min(listHeight, lines.MinSize().Height, w.win.Canvas().Size().Height-200)
 	body := controls.Down(10, words, controls.Fixed(0, height, scroll))
-	return w.openSheet(title, body, fyne.NewSize(listWidth, 0), controls.Spring(), shut)
+	return w.openSheet(title, body, fyne.NewSize(listWidth, 0), append(more, controls.Spring(), shut)...)
 }

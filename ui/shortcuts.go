@@ -47,6 +47,7 @@ func commands() []command {
 		{id: "formats", group: "change", keys: held(control, fyne.KeyF), do: (*Window).openGallery},
 		{id: "keep", group: "change", keys: held(control|shift, fyne.KeyF), do: (*Window).keepFavourite},
 		{id: "measure", group: "change", keys: held(control, fyne.KeyM), do: (*Window).openMeasure},
+		{id: "compare", group: "change", keys: held(control, fyne.KeyK), do: (*Window).openCompare},
 		{id: "keys", group: "window", keys: held(0, fyne.KeyF1), do: (*Window).showKeys},
 		{id: "why", group: "window", keys: held(shift, fyne.KeyF1), do: (*Window).why},
 		{id: "nextControl", group: "window", keys: held(0, fyne.KeyTab)},

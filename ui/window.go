@@ -39,6 +39,8 @@ type Window struct {
 	middle     *middle
 	findings   *findings
 	cut        *cutList
+	pins       pins
+	compared   *comparedList
 	status     *status
 	menu       *menu
 	keeping    keeping
@@ -108,6 +110,9 @@ func (w *Window) build() {
 	w.column = newColumn(w.session, w.tips, w.chooseRow, w.pointAt)
 	w.findings = newFindings(w.session)
 	w.cut = newCutList(w.session)
+	w.pins.changed = w.show
+	w.compared = newComparedList(w)
+	w.middle.pinned = w.pins.ghost
 	w.status = newStatus(w.session)
 	w.status.unsaved = w.keeping.state
 	w.pages = newPagesBar(w)
@@ -132,7 +137,7 @@ func (w *Window) build() {
 func (w *Window) body() fyne.CanvasObject {
 	left := controls.Around(w.format.object(), nil, nil, nil, w.column.scroll)
 	findings := w.findings.object()
-	right := container.New(&rightColumn{findings, w.cut.list}, findings, w.cut.list)
+	right := container.New(&rightColumn{findings, w.cut.list, w.compared.list}, findings, w.cut.list, w.compared.list)
 	f := &frame{left: left, leftLine: controls.NewHairline(), middle: w.middle.box, rightLine: controls.NewHairline(), right: right}
 	w.frame, f.changed = f, func(narrow bool) { w.pages.offerSides(narrow) }
 	f.widened = func(left, right float32) {
@@ -177,6 +182,8 @@ func (w *Window) show() {
 	w.column.show(levels(w.session.Findings()))
 	w.findings.show()
 	w.cut.show()
+	w.compared.show()
+	setVisible(w.cut.list, w.pins.ghost() == nil)
 	w.middle.show()
 	w.pages.show()
 	w.format.show()

@@ -96,6 +96,23 @@ func (h *History[T]) Redo() (T, bool) {
 	return last.after, true
 }
 
+// Past lists the states before each step done, the newest first, each with the
+// name of the step that left it and when that was.
+func (h *History[T]) Past() []Moment[T] {
+	var all []Moment[T]
+	for _, s := range slices.Backward(h.done) {
+		all = append(all, Moment[T]{s.before, s.name, s.at})
+	}
+	return all
+}
+
+// Moment is a state that was left.
+type Moment[T comparable] struct {
+	State T
+	Left  string // the step that left it
+	At    time.Time
+}
+
 // Next names what Undo and Redo would do; empty for nothing.
 func (h *History[T]) Next() (undo, redo string) {
 	if n := len(h.done); n > 0 {
