@@ -184,7 +184,7 @@ func (r *parameter) allChoices() []string {
 	switch r.Kind {
 	case book.KindMaterial:
 		var names []string
-		for _, m := range r.session.Shelf().OfKind(r.Stock) {
+		for _, m := range r.session.Offered().OfKind(r.Stock) {
 			names = append(names, m.Name)
 		}
 		return names

@@ -109,7 +109,7 @@ func (r *parameter) steps() string {
 	if !ok || r.Set(&d, v) != nil {
 		return ""
 	}
-	after := book.Compute(book.Resolve(d, r.session.Shelf()))
+	after := book.Compute(book.Resolve(d, r.session.Offered()))
 	return oneStep(r.Text(v, r.style()), movedSizes(before, after, r.session.System()))
 }
 

@@ -58,6 +58,17 @@ func (s Shelf) Merge(from, to Shelf) Shelf {
 	return merged
 }
 
+// Beside is the shelf with what only the other one has behind it.
+func (s Shelf) Beside(o Shelf) Shelf {
+	all := s.Clone()
+	for _, m := range o.Materials {
+		if s.at(m) < 0 {
+			all.Materials = append(all.Materials, m.Clone())
+		}
+	}
+	return all
+}
+
 // FreeName is a name that no material of a kind has: the name itself, or with a
 // number behind it.
 func (s Shelf) FreeName(kind Kind, name func(n int) string) string {

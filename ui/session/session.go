@@ -16,23 +16,29 @@ import (
 
 // Session holds one project. It belongs to one goroutine, the window's.
 type Session struct {
-	project   project.Project
-	book      book.Book
-	findings  []check.Finding     // that still speak
-	left      []check.Finding     // as they are
-	answers   *[]check.Acceptance // those of the project, as states keep them
-	batch     *batch.Batch        // likewise
-	saved     project.Project
-	path      string
-	studio    project.Studio // where the book is made; no part of the project
-	loose     bool           // no file holds the project, changed or not
-	system    measure.System // of the sizes shown, not of those cut
-	steps     history.History[state]
-	moving    string // the parameter that a drag is moving
-	before    *book.Book
-	latest    Change
-	begun     int // counts the projects that have stood here
-	listeners []func()
+	project    project.Project
+	book       book.Book
+	findings   []check.Finding     // that still speak
+	left       []check.Finding     // as they are
+	answers    *[]check.Acceptance // those of the project, as states keep them
+	batch      *batch.Batch        // likewise
+	carried    *stock.Shelf        // the project's shelf, as states keep it
+	saved      project.Project
+	path       string
+	studio     project.Studio // where the book is made; no part of the project
+	own        stock.Shelf    // the maker's own; no part of the project either
+	ownChanges []shelfChange  // of it, done and undone
+	ownDone    int
+	ownTurn    int
+	offered    offer
+	loose      bool           // no file holds the project, changed or not
+	system     measure.System // of the sizes shown, not of those cut
+	steps      history.History[state]
+	moving     string // the parameter that a drag is moving
+	before     *book.Book
+	latest     Change
+	begun      int // counts the projects that have stood here
+	listeners  []func()
 	// Now is the clock; a test sets its own.
 	Now func() time.Time
 }
@@ -69,6 +75,8 @@ func (s *Session) start(p project.Project, path string) {
 	s.project, s.saved, s.path = p.Clone(), p.Clone(), path
 	s.steps, s.moving, s.latest = history.History[state]{}, "", Change{}
 	s.answers, s.batch = held(s.project.Accepted), heldBatch(s.project.Batch)
+	carried := s.project.Shelf
+	s.carried, s.ownChanges, s.ownDone = &carried, nil, 0
 	s.system = p.Decisions.Design.CutIn
 	s.derive()
 }
@@ -146,26 +154,30 @@ func (s *Session) Set(key string, v book.Value) error {
 	if err := p.Set(&d, v); err != nil {
 		return err
 	}
-	s.change(d, key, "")
+	to := s.state()
+	to.decisions, to.carried = d, s.carriedFor(p, v)
+	s.change(to, key, "")
 	return nil
 }
 
 // Apply makes a whole change at once: one step under that name.
-func (s *Session) Apply(name string, d book.Decisions) { s.change(d, "", name) }
-
-func (s *Session) change(d book.Decisions, mark, name string) {
-	if d == s.project.Decisions {
-		return
-	}
+func (s *Session) Apply(name string, d book.Decisions) {
 	to := s.state()
 	to.decisions = d
+	s.change(to, "", name)
+}
+
+func (s *Session) change(to state, mark, name string) {
+	if to == s.state() {
+		return
+	}
 	s.steps.Record(s.state(), to, mark, s.Now(), func(from, to state) string {
 		if name != "" {
 			return name
 		}
 		return s.stepName(from.decisions, to.decisions)
 	})
-	s.note(mark, d)
+	s.note(mark, to.decisions)
 	s.become(to)
 }
 

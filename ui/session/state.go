@@ -9,6 +9,7 @@ import (
 	"grainwise/model/book"
 	"grainwise/model/check"
 	"grainwise/model/project"
+	"grainwise/model/stock"
 )
 
 // state is what undo goes back to. The answers are never changed in place: every
@@ -18,10 +19,12 @@ type state struct {
 	answers   *[]check.Acceptance
 	notes     string
 	batch     *batch.Batch // likewise never changed in place, and nil for none
+	carried   *stock.Shelf // the project's shelf, never changed in place either
+	own       int          // how many changes of the maker's own shelf are done
 }
 
 func (s *Session) state() state {
-	return state{s.project.Decisions, s.answers, s.project.Notes, s.batch}
+	return state{s.project.Decisions, s.answers, s.project.Notes, s.batch, s.carried, s.ownDone}
 }
 
 // become takes over a state and derives everything from it.
@@ -34,6 +37,8 @@ func (s *Session) become(to state) {
 	if to.batch != nil {
 		s.project.Batch = *to.batch
 	}
+	s.carried, s.project.Shelf = to.carried, *to.carried
+	s.ownAt(to.own)
 	s.derive()
 	s.tell()
 }
@@ -83,8 +88,7 @@ func (s *Session) answer(step string, f check.Finding, answers []check.Acceptanc
 	name := words.Say("step."+step, words.With{"what": topic(f)})
 	to := s.state()
 	to.answers = held(answers)
-	s.steps.Record(s.state(), to, "", s.Now(), func(state, state) string { return name })
-	s.become(to)
+	s.take(to, name)
 }
 
 // Notes is what the maker wrote about the book, for the bench and for next time.
