@@ -33,7 +33,37 @@ func (s *Session) ChangeOwn(name string, shelf stock.Shelf) {
 	to := s.state()
 	s.ownChanges = append(s.ownChanges[:to.own:to.own], shelfChange{s.own, shelf.Clone()})
 	to.own++
+	to.carried = s.without(shelf)
 	s.take(to, name)
+}
+
+// without is the project's shelf without what it carries unused and just as the
+// maker's own shelf had it before it became this one: nobody would look for it
+// in the project.
+func (s *Session) without(shelf stock.Shelf) *stock.Shelf {
+	left := s.project.Shelf
+	for _, m := range s.project.Shelf.Materials {
+		was, had := s.own.Find(m.Kind, m.Name)
+		is, has := shelf.Find(m.Kind, m.Name)
+		if had && was.Equal(m) && !(has && is.Equal(m)) && !s.Named(m.Kind, m.Name) {
+			left = left.Without(m.Kind, m.Name)
+		}
+	}
+	if len(left.Materials) == len(s.project.Shelf.Materials) {
+		return s.carried
+	}
+	return &left
+}
+
+// Named says whether a decision names a material, whether or not it means
+// anything for this design.
+func (s *Session) Named(kind stock.Kind, name string) bool {
+	for _, p := range book.MaterialParams() {
+		if p.Stock == kind && p.Get(s.project.Decisions).Word == name {
+			return true
+		}
+	}
+	return false
 }
 
 // ownAt brings the maker's own shelf to where so many changes of it are done.
@@ -53,15 +83,21 @@ func (s *Session) ownAt(count int) {
 // offer is what a design may take, as it was put together last.
 type offer struct {
 	carried *stock.Shelf
+	named   book.Decisions
 	ownTurn int
 	shelf   stock.Shelf
 }
 
-// Offered is every material that the design may take: those that the project
-// carries, then what else lies on the maker's own shelf. It is not to be changed.
+// Offered is every material that the design may take: what lies on the maker's
+// own shelf, then what else the project carries; those that it names are as the
+// project has them. It is not to be changed.
 func (s *Session) Offered() stock.Shelf {
-	if s.offered.carried != s.carried || s.offered.ownTurn != s.ownTurn {
-		s.offered = offer{s.carried, s.ownTurn, s.project.Shelf.Beside(s.own)}
+	if s.offered.carried != s.carried || s.offered.ownTurn != s.ownTurn || s.offered.named != s.project.Decisions {
+		all := s.own.Beside(s.project.Shelf)
+		for _, m := range s.project.Shelf.Keep(s.Named).Materials {
+			all = all.With(m)
+		}
+		s.offered = offer{s.carried, s.project.Decisions, s.ownTurn, all}
 	}
 	return s.offered.shelf
 }
@@ -87,13 +123,10 @@ func (s *Session) carrying(m stock.Material) *stock.Shelf {
 	return &with
 }
 
-// carriedFor is the project's shelf with what a value names, from the maker's
-// own where the project lacks it.
+// carriedFor is the project's shelf with what a value names: as the project has
+// it where it is in use, else as it lies on the maker's own shelf.
 func (s *Session) carriedFor(p book.Param, v book.Value) *stock.Shelf {
-	if p.Kind != book.KindMaterial {
-		return s.carried
-	}
-	if _, has := s.project.Shelf.Find(p.Stock, v.Word); has {
+	if p.Kind != book.KindMaterial || s.Named(p.Stock, v.Word) {
 		return s.carried
 	}
 	if m, has := s.own.Find(p.Stock, v.Word); has {

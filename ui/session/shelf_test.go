@@ -113,3 +113,32 @@ func TestTheShelfCanBeUndone(t *testing.T) {
 		}
 	})
 }
+
+// What is deleted from the shelf and used by nothing is not offered any more, and
+// what is changed there is offered as it is now; the way back brings both again.
+func TestTheOfferFollowsTheShelf(t *testing.T) {
+	s, _ := begin()
+	s.SetOwn(s.Shelf())
+	other := s.Offered().OfKind(stock.Covering)[1] // not the one in use
+	s.ChangeOwn("gone", s.Own().Without(stock.Covering, other.Name))
+	if _, offered := s.Offered().Find(stock.Covering, other.Name); offered {
+		t.Errorf("%s is still offered", other.Name)
+	}
+	if _, offered := s.Offered().Find(stock.Covering, "Kelp"); !offered {
+		t.Error("Kelp is gone with it")
+	}
+	s.Undo()
+	if s.Unsaved() {
+		t.Error("the way back leads elsewhere")
+	}
+	other.Thickness = measure.MM(0.9)
+	s.ChangeOwn("thicker", s.Own().With(other))
+	set(t, s, "covering", book.WordValue(other.Name))
+	if got := s.Book().Resolved.Stock.Covering.Thickness; got != measure.MM(0.9) {
+		t.Errorf("taken as it was, %v", got)
+	}
+	s.ChangeOwn("gone", s.Own().Without(stock.Covering, other.Name))
+	if _, offered := s.Offered().Find(stock.Covering, other.Name); !offered {
+		t.Error("what is in use is not offered")
+	}
+}
