@@ -54,7 +54,9 @@ func (w *Window) quit() {
 		w.plans.halt()
 	}
 	for _, p := range w.turnedTo() {
-		p.drawing().Stop()
+		if pane := p.drawing(); pane != nil {
+			pane.Stop()
+		}
 	}
 	w.keeping.end()
 	w.noteForNextTime()

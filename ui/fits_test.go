@@ -94,7 +94,9 @@ func troublesOfText(o fyne.CanvasObject) []string {
 func offered(text string) bool {
 	switch text {
 	case "Pick a format…", "From my paper…", words.Say("findings.leave"), words.Say("measured.enter"), words.Say("gallery.keep"), words.Say("papers.save"),
-		words.Say("batch.move"), words.Say("batch.orders.import"), words.Say("batch.orders.export"), words.Say("batch.buying"):
+		words.Say("batch.move"), words.Say("batch.orders.import"), words.Say("batch.orders.export"), words.Say("batch.buying"),
+		words.Say("materials.add"), words.Say("materials.import"), words.Say("materials.export"), words.Say("materials.edit"),
+		words.Say("materials.search"), words.Say("materials.photoTake"), words.Say("materials.photoOther"):
 		return true
 	}
 	return false

@@ -13,6 +13,7 @@ type frame struct {
 	wide, far float32                   // the left and right column at the last layout
 	widened   func(left, right float32) // told when the columns have other widths
 
+	table   bool // list and drawing give way to one table; what stands for the list is a part of it
 	aside   bool // a narrow window shows the right column in the drawing's place
 	narrow  bool // at the last layout
 	changed func(narrow bool)
@@ -59,11 +60,14 @@ func (f *frame) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 		f.take()
 		f.changed(narrow)
 	}
-	if f.under > 0 {
+	switch {
+	case f.under > 0:
 		f.layUnder(right, size)
 		return
-	}
-	if f.narrow {
+	case f.table:
+		f.layTable(right, size)
+		return
+	case f.narrow:
 		f.layNarrow(left, size)
 		return
 	}
@@ -123,6 +127,28 @@ func (f *frame) layNarrow(left float32, size fyne.Size) {
 		column.o.Move(fyne.NewPos(column.x, 0))
 	}
 	f.tell(left, rest)
+}
+
+// tableSpare is what the right column gains beside a table.
+const tableSpare = float32(40)
+
+// layTable gives a table what the right column leaves, in a narrow window all.
+func (f *frame) layTable(right float32, size fyne.Size) {
+	right += tableSpare
+	rest := max(0, size.Width-right-1)
+	if f.narrow {
+		put(f.middle, 0, size.Width, size.Height)
+		put(f.right, 0, size.Width, size.Height)
+		return
+	}
+	put(f.middle, 0, rest, size.Height)
+	put(f.rightLine, rest, 1, size.Height)
+	put(f.right, rest+1, right, size.Height)
+}
+
+func put(o fyne.CanvasObject, x, width, height float32) {
+	o.Resize(fyne.NewSize(width, height))
+	o.Move(fyne.NewPos(x, 0))
 }
 
 // MinSize implements fyne.Layout: the parameters, and the drawing or the

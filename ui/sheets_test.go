@@ -5,6 +5,8 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+
+	"grainwise/model/stock"
 )
 
 // With the largest text on a screen of 1280 × 720 every sheet lies within the
@@ -23,6 +25,10 @@ func TestSheetsFitTheLargestText(t *testing.T) {
 		"new":        (*Window).newBook,
 		"about":      (*Window).showAbout,
 		"name":       (*Window).keepFavourite,
+		"material": func(w *Window) {
+			w.turnPage(materialsAt)
+			w.shelfPage.openForm(stock.Material{}, false)
+		},
 	} {
 		w := openDemo(t)
 		w.win.Resize(fyne.NewSize(1280/1.5, 720/1.5-26))

@@ -12,17 +12,18 @@ const (
 	sheetsAt
 	papersAt
 	batchAt
+	materialsAt
 	pageCount
 )
 
 // pageNames are their keys in the words.
-var pageNames = [pageCount]string{"design", "sheets", "papers", "batch"}
+var pageNames = [pageCount]string{"design", "sheets", "papers", "batch", "materials"}
 
 // page is what stands in the design's place while its tab is on.
 type page interface {
 	shown() fyne.CanvasObject
 	columns() *frame
-	drawing() *preview.Pane
+	drawing() *preview.Pane             // nil on a page without one
 	show()                              // brings it up to date
 	focus(canvas fyne.Canvas, area int) // moves the focus to an area of it
 }
@@ -39,6 +40,9 @@ func (w *Window) turnedTo() []page {
 	if w.batchPage != nil {
 		all = append(all, w.batchPage)
 	}
+	if w.shelfPage != nil {
+		all = append(all, w.shelfPage)
+	}
 	return all
 }
 
@@ -51,6 +55,8 @@ func (w *Window) page() page {
 		return w.papersPage
 	case batchAt:
 		return w.batchPage
+	case materialsAt:
+		return w.shelfPage
 	}
 	return nil
 }
@@ -90,15 +96,18 @@ func (w *Window) makePage(to int) {
 	case to == batchAt && w.batchPage == nil:
 		w.batchPage = newBatchPage(w)
 		w.columns.Add(w.batchPage.object)
+	case to == materialsAt && w.shelfPage == nil:
+		w.shelfPage = newMaterialsPage(w)
+		w.columns.Add(w.shelfPage.object)
 	}
 }
 
 // stepPage turns to the next page or the one before; they stand in a ring.
 func (w *Window) stepPage(by int) { w.turnPage((w.pageAt + by + pageCount) % pageCount) }
 
-// paneNow is the drawing on show.
+// paneNow is the drawing on show, or that of the design.
 func (w *Window) paneNow() *preview.Pane {
-	if p := w.page(); p != nil {
+	if p := w.page(); p != nil && p.drawing() != nil {
 		return p.drawing()
 	}
 	return w.middle.pane

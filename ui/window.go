@@ -28,11 +28,13 @@ type Window struct {
 	frame      *frame
 	columns    *fyne.Container // the pages, one on show
 	design     fyne.CanvasObject
-	sheetsPage *sheetsPage // nil until it is turned to
-	papersPage *papersPage // likewise
-	batchPage  *batchPage  // likewise
-	pageAt     int         // the page on show
-	plans      *planning   // of how sheets are cut; nil until a page asks
+	sheetsPage *sheetsPage    // nil until it is turned to
+	papersPage *papersPage    // likewise
+	batchPage  *batchPage     // likewise
+	shelfPage  *materialsPage // likewise
+	shelf      shelfKeeping
+	pageAt     int       // the page on show
+	plans      *planning // of how sheets are cut; nil until a page asks
 	pages      *pagesBar
 	format     *formatHead
 	column     *column
@@ -92,6 +94,7 @@ func (w *Window) Show() {
 		w.remember(w.ports.Path)
 	}
 	w.readStudio()
+	w.readShelf()
 	if w.ports.Kept {
 		w.keeping.begin()
 	}
@@ -179,6 +182,7 @@ func (w *Window) join() {
 
 // show brings everything up to date after a change.
 func (w *Window) show() {
+	w.followShelf()
 	w.column.show(levels(w.session.Findings()))
 	w.findings.show()
 	w.cut.show()

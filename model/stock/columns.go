@@ -1,9 +1,11 @@
 package stock
 
 import (
+	"errors"
 	"strconv"
 	"strings"
 
+	"grainwise/assets/words"
 	"grainwise/model/measure"
 )
 
@@ -14,6 +16,7 @@ type Column struct {
 	Unit string // of bare numbers, "mm" or "g/m²"; empty where there is none
 	get  func(m *Material) string
 	set  func(m *Material, text string, bare measure.System) error
+	none func(m *Material) // takes the fact away
 }
 
 // Head is the column's name with its unit in brackets.
@@ -26,6 +29,31 @@ func (c Column) Head() string {
 
 // Text is what a material has there, empty where it has nothing.
 func (c Column) Text(m Material) string { return c.get(&m) }
+
+// Set takes a material's fact from a text; a bare number has the unit of bare, and
+// an empty text takes the fact away. The error is a sentence.
+func (c Column) Set(m *Material, text string, bare measure.System) error {
+	if strings.TrimSpace(text) == "" {
+		c.none(m)
+		return nil
+	}
+	err := c.set(m, text, bare)
+	var wrong *Fault
+	if errors.As(err, &wrong) {
+		return errors.New(wrong.Text)
+	}
+	return err
+}
+
+// ColumnOf is the column of a name.
+func ColumnOf(name string) (Column, bool) {
+	for _, c := range Columns() {
+		if c.Name == name {
+			return c, true
+		}
+	}
+	return Column{}, false
+}
 
 // Columns are all facts of a material, in the order of a table. Kind and name
 // come first and are the only two that a table must have.
@@ -58,7 +86,8 @@ func Columns() []Column {
 
 func textColumn[T ~string](name string, at func(*Material) *T) Column {
 	return Column{Name: name,
-		get: func(m *Material) string { return string(*at(m)) },
+		none: func(m *Material) { *at(m) = "" },
+		get:  func(m *Material) string { return string(*at(m)) },
 		set: func(m *Material, text string, _ measure.System) error {
 			*at(m) = T(strings.TrimSpace(text))
 			return nil
@@ -77,7 +106,8 @@ func proseColumn(name string, at func(*Material) *string) Column {
 
 func lengthColumn(name string, at func(*Material) *measure.Length) Column {
 	return Column{Name: name, Unit: measure.Metric.Label(),
-		get: func(m *Material) string { return lengthText(*at(m)) },
+		none: func(m *Material) { *at(m) = 0 },
+		get:  func(m *Material) string { return lengthText(*at(m)) },
 		set: func(m *Material, text string, bare measure.System) (err error) {
 			*at(m), err = measure.ParseLength(text, bare)
 			return err
@@ -94,6 +124,7 @@ func lengthText(l measure.Length) string {
 // thicknessColumn takes a stack as well: "20 leaves = 4.4 mm".
 func thicknessColumn() Column {
 	c := lengthColumn("thickness", func(m *Material) *measure.Length { return &m.Thickness })
+	c.none = func(m *Material) { m.Thickness, m.Stack = 0, Stack{} }
 	c.set = func(m *Material, text string, bare measure.System) (err error) {
 		m.Thickness, m.Stack, err = ParseThickness(text, bare)
 		return err
@@ -108,14 +139,18 @@ func ParseThickness(text string, bare measure.System) (measure.Length, Stack, er
 		s := Stack{count, height}
 		return s.Each(), s, nil
 	}
-	l, err := ParseCaliper(text, bare)
-	return l, Stack{}, err
+	l, err := measure.ParseLength(text, bare)
+	if err != nil {
+		return 0, Stack{}, &measure.ParseError{Text: text, Want: words.Say("stock.want.stack")}
+	}
+	return l, Stack{}, nil
 }
 
 // stackColumn is the stack alone, "20 = 4.4 mm"; where a table has no thickness
 // of the material, it follows.
 func stackColumn() Column {
 	return Column{Name: "stack", Unit: measure.Metric.Label(),
+		none: func(m *Material) { m.Stack = Stack{} },
 		get: func(m *Material) string {
 			if m.Stack == (Stack{}) {
 				return ""
@@ -145,7 +180,8 @@ func (s Stack) Text(style measure.Style) string {
 
 func grammageColumn(name string, at func(*Material) *measure.Grammage) Column {
 	return Column{Name: name, Unit: "g/m²",
-		get: func(m *Material) string { return plainNumber(float64(*at(m))) },
+		none: func(m *Material) { *at(m) = 0 },
+		get:  func(m *Material) string { return plainNumber(float64(*at(m))) },
 		set: func(m *Material, text string, _ measure.System) (err error) {
 			*at(m), err = measure.ParseGrammage(text)
 			return err
@@ -156,7 +192,8 @@ func grammageColumn(name string, at func(*Material) *measure.Grammage) Column {
 // table has no grammage of the material, it follows.
 func poundsColumn() Column {
 	return Column{Name: "pounds",
-		get: func(m *Material) string { return m.Pounds.String() },
+		none: func(m *Material) { m.Pounds = Pounds{} },
+		get:  func(m *Material) string { return m.Pounds.String() },
 		set: func(m *Material, text string, _ measure.System) error {
 			p, err := ParsePounds(text)
 			if err != nil {
@@ -173,7 +210,8 @@ func poundsColumn() Column {
 // the estimate by it follows.
 func numberColumn() Column {
 	return Column{Name: "number",
-		get: func(m *Material) string { return m.Number.String() },
+		none: func(m *Material) { m.Number = Number{} },
+		get:  func(m *Material) string { return m.Number.String() },
 		set: func(m *Material, text string, _ measure.System) error {
 			n, err := ParseNumber(text)
 			if err != nil {
@@ -189,6 +227,7 @@ func numberColumn() Column {
 func priceColumns() []Column {
 	return []Column{
 		{Name: "price",
+			none: func(m *Material) { m.Price = Price{} },
 			get: func(m *Material) string {
 				if m.Price == (Price{}) {
 					return ""
@@ -204,6 +243,7 @@ func priceColumns() []Column {
 			}},
 		textColumn("pricePer", func(m *Material) *string { return &m.Price.Per }),
 		{Name: "priceDate",
+			none: func(m *Material) { m.Price.On = measure.Date{} },
 			get: func(m *Material) string {
 				if m.Price.On.IsZero() {
 					return ""
@@ -227,6 +267,7 @@ func (m *Material) soldBy() string {
 
 func switchColumn(name string, at func(*Material) *bool) Column {
 	return Column{Name: name,
+		none: func(m *Material) { *at(m) = false },
 		get: func(m *Material) string {
 			if *at(m) {
 				return yes
@@ -266,7 +307,8 @@ func adhesiveColumns() []Column {
 	}
 	whole := func(name string, at func(*AdhesiveFacts) *int) Column {
 		return Column{Name: name,
-			get: of(func(a *AdhesiveFacts) string { return strconv.Itoa(*at(a)) }),
+			none: func(m *Material) { *at(facts(m)) = 0 },
+			get:  of(func(a *AdhesiveFacts) string { return strconv.Itoa(*at(a)) }),
 			set: func(m *Material, text string, _ measure.System) error {
 				n, err := strconv.Atoi(strings.TrimSpace(text))
 				if err != nil {
@@ -289,7 +331,8 @@ func adhesiveColumns() []Column {
 	return []Column{
 		spread,
 		{Name: "dryShare",
-			get: of(func(a *AdhesiveFacts) string { return plainNumber(a.DryShare) }),
+			none: func(m *Material) { facts(m).DryShare = 0 },
+			get:  of(func(a *AdhesiveFacts) string { return plainNumber(a.DryShare) }),
 			set: func(m *Material, text string, _ measure.System) error {
 				share, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
 				if err != nil {

@@ -226,13 +226,14 @@ func (t *csvTable) material(record []string) (Material, error) {
 	if err := m.Validate(); err != nil {
 		var wrong *Fault
 		errors.As(err, &wrong)
-		return m, t.blame(columnAt(wrong.Place), err)
+		return m, t.blame(ColumnAt(wrong.Place), err)
 	}
 	return m, nil
 }
 
-// columnAt is the column of a material's place: "sheet.width" is sheetWidth.
-func columnAt(place string) string {
+// ColumnAt is the name of the column that the place of a [Fault] speaks of:
+// "sheet.width" is sheetWidth.
+func ColumnAt(place string) string {
 	switch place {
 	case "sheet":
 		return "sheetLength"

@@ -144,3 +144,36 @@ func (m Material) checkTexts() error {
 	}
 	return nil
 }
+
+// Fitting is the material without the facts that its kind cannot have.
+func (m Material) Fitting() Material {
+	m = m.Clone()
+	if !m.Kind.InSheets() {
+		m.Sheet, m.RollWidth, m.Grain, m.Grammage, m.Pounds = Size{}, 0, "", 0, Pounds{}
+	}
+	if m.Kind == Adhesive {
+		m.Thickness, m.Stack = 0, Stack{}
+	} else {
+		m.Adhesive = nil
+	}
+	if m.Kind != Thread {
+		m.Number = Number{}
+	}
+	if !m.Kind.Woven() {
+		m.Weave = ""
+	}
+	if m.Kind != Covering {
+		m.Backed, m.GlueTested = false, false
+	}
+	return m
+}
+
+// Priced is the material with its price for the unit that it is sold by.
+func (m Material) Priced() Material {
+	if m.Price.Amount.Currency == "" {
+		m.Price = Price{}
+	} else if m.Kind != Adhesive || m.Price.Per == "" {
+		m.Price.Per = m.soldBy()
+	}
+	return m
+}

@@ -25,6 +25,17 @@ func (s Shelf) With(m Material) Shelf {
 	return s
 }
 
+// Replaced is the shelf with a material in the place of another one.
+func (s Shelf) Replaced(was Material, m Material) Shelf {
+	i := s.at(was)
+	if i < 0 {
+		return s.With(m)
+	}
+	s = s.Clone()
+	s.Materials[i] = m.Clone()
+	return s
+}
+
 // Without is the shelf without the material of a kind and name.
 func (s Shelf) Without(kind Kind, name string) Shelf {
 	s = s.Clone()

@@ -113,9 +113,17 @@ type Paragraph struct {
 	widget.BaseWidget
 
 	words   string
+	trouble bool
 	ground  *canvas.Rectangle
 	lines   *lines
 	surface *surface
+}
+
+// NewTrouble makes running text that says what is wrong, 11.
+func NewTrouble(text string) *Paragraph {
+	p := &Paragraph{words: text, trouble: true, ground: box(), lines: newLines(look.Caption, 15)}
+	p.ExtendBaseWidget(p)
+	return p
 }
 
 // NewParagraph makes running text, 13.
@@ -152,7 +160,11 @@ func (p *Paragraph) CreateRenderer() fyne.WidgetRenderer {
 }
 
 func (p *Paragraph) place(size fyne.Size) {
-	p.lines.set(p.words, size.Width, look.Current().Ink, 0, 0)
+	ink := look.Current().Ink
+	if p.trouble {
+		ink = look.Current().Stop
+	}
+	p.lines.set(p.words, size.Width, ink, 0, 0)
 	p.surface.objects = []fyne.CanvasObject{p.ground}
 	for _, t := range p.lines.shown {
 		p.surface.objects = append(p.surface.objects, t)

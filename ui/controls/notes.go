@@ -8,7 +8,11 @@ import (
 
 // Notes is a text of several lines. Tab leaves it, and the keys of the window
 // reach the window.
-type Notes struct{ widget.Entry }
+type Notes struct {
+	widget.Entry
+	// OnFocus is told when the focus comes.
+	OnFocus func()
+}
 
 // NewNotes makes an empty one so many lines high; hint stands in it while it is
 // empty.
@@ -18,6 +22,12 @@ func NewNotes(lines int, hint string, changed func(string)) *Notes {
 	n.ExtendBaseWidget(n)
 	n.SetMinRowsVisible(lines)
 	return n
+}
+
+// FocusGained implements fyne.Focusable.
+func (n *Notes) FocusGained() {
+	n.Entry.FocusGained()
+	call(n.OnFocus)
 }
 
 // AcceptsTab implements fyne.Tabbable: Tab goes on to the next control.

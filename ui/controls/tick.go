@@ -12,6 +12,8 @@ import (
 // it; Esc leaves the sheet that it stands in.
 type Tick struct {
 	widget.Check
+	// OnFocus is told when the focus comes.
+	OnFocus func()
 	leave   func()
 	ring    *canvas.Rectangle
 	focused bool
@@ -37,6 +39,7 @@ func (t *Tick) FocusGained() {
 	t.focused = true
 	t.Check.FocusGained()
 	t.Refresh()
+	call(t.OnFocus)
 }
 
 // FocusLost implements fyne.Focusable.
