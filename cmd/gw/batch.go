@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"context"
+	"errors"
 	"io"
 	"time"
 
@@ -15,9 +16,10 @@ import (
 )
 
 // batchCommand prints what a whole batch takes: gw batch FILE [--set KEY=VALUE]...
-// [--studio FILE] [--import F.csv] [--save FILE] [--export F.csv].
+// [--studio FILE] [--import F.csv] [--save FILE] [--export F.csv] [--date DAY]
+// [--lost DAY].
 func batchCommand(args []string, out io.Writer) (int, error) {
-	a, err := parse(args, []string{"set", "studio", "import", "save", "export"}, nil)
+	a, err := parse(args, []string{"set", "studio", "import", "save", "export", "date", "lost"}, nil)
 	if err != nil {
 		return exitInput, err
 	}
@@ -28,7 +30,7 @@ func batchCommand(args []string, out io.Writer) (int, error) {
 	if err != nil {
 		return exitInput, err
 	}
-	made, err := batchOf(p, studio)
+	made, err := a.batchOf(p, studio)
 	if err != nil {
 		return exitInput, err
 	}
@@ -55,15 +57,19 @@ func exportOrders(path string, p project.Project) error {
 // batchPlan is the contract of `gw batch`: lengths in millimetres, masses in grams,
 // amounts of money as text with their currency.
 type batchPlan struct {
-	Books    int           `json:"books"`
-	Measured int           `json:"measured"` // of their blocks
-	Variants []variantPlan `json:"variants"`
-	Groups   []groupPlan   `json:"groups"` // by spine piece width
-	Outliers []outlierPlan `json:"outliers"`
-	Needs    []needPlan    `json:"needs"`
-	CutSpare []batch.Cut   `json:"cutUnused"` // cut pieces that no book takes at their size
-	Cash     []string      `json:"toBuy"`     // what all that is to be bought costs, a sum a currency
-	Findings []finding     `json:"findings"`  // of the batch; those of its books are `gw check`'s
+	Books    int            `json:"books"`
+	Measured int            `json:"measured"` // of their blocks
+	Variants []variantPlan  `json:"variants"`
+	Groups   []groupPlan    `json:"groups"` // by spine piece width
+	Outliers []outlierPlan  `json:"outliers"`
+	Needs    []needPlan     `json:"needs"`
+	CutSpare []batch.Cut    `json:"cutUnused"` // cut pieces that no book takes at their size
+	Cash     []string       `json:"toBuy"`     // what all that is to be bought costs, a sum a currency
+	Plan     *schedulePlan  `json:"plan"`      // null where nothing is left to make
+	Costs    *costPlan      `json:"costs"`     // null where no price is known
+	Post     *postPlan      `json:"post"`      // null without parcels or a table of the post
+	Records  []batch.Record `json:"records"`   // of closed batches
+	Findings []finding      `json:"findings"`  // of the batch; those of its books are `gw check`'s
 }
 
 type variantPlan struct {
@@ -104,15 +110,31 @@ type outlierPlan struct {
 	Usual   number `json:"usual"`
 }
 
-func batchOf(p project.Project, studio project.Studio) (batchPlan, error) {
-	planner := batch.Planner{Bench: studio.Bench(), Allowed: usualSeconds * time.Second}
-	w, err := planner.Work(context.Background(), p.Decisions, p.Shelf, p.Batch, nil)
+func (a arguments) batchOf(p project.Project, studio project.Studio) (batchPlan, error) {
+	day, err := a.date()
 	if err != nil {
 		return batchPlan{}, err
+	}
+	if day.IsZero() {
+		day = measure.DayOf(time.Now())
+	}
+	planner := batch.Planner{Bench: studio.Bench(), Allowed: usualSeconds * time.Second}
+	w, err := planner.Work(context.Background(), p.Decisions, p.Shelf, p.Batch, today(day), nil)
+	if err != nil {
+		return batchPlan{}, err
+	}
+	for _, trouble := range w.Troubles {
+		return batchPlan{}, errors.New(a.files[0] + ": " + trouble.Part + ": " + trouble.Text)
 	}
 	made := batchPlan{
 		Books: w.Copies(), Measured: w.Measured(), Variants: variantsOf(p, studio, w), Groups: []groupPlan{}, Outliers: []outlierPlan{},
 		Needs: []needPlan{}, CutSpare: append([]batch.Cut{}, w.Unused...), Findings: findingsOf(p.BatchFindings(w, studio)),
+		Plan: scheduleOf(w.Plan, batch.Schedule(w.Sets, p.Batch, day).Lots), Costs: costsOf(w), Post: postOf(w), Records: append([]batch.Record{}, p.Batch.Records...),
+	}
+	if made.Plan != nil {
+		if made.Plan.Lost, err = a.lost(w); err != nil {
+			return batchPlan{}, err
+		}
 	}
 	for _, g := range w.Groups {
 		made.Groups = append(made.Groups, groupOf(g))
@@ -125,6 +147,22 @@ func batchOf(p project.Project, studio project.Studio) (batchPlan, error) {
 	}
 	made.Cash, err = totals(w.Needs)
 	return made, err
+}
+
+// lost is what the day of --lost changes; nil without one.
+func (a arguments) lost(w batch.Work) (*lostPlan, error) {
+	if !a.has("lost") {
+		return nil, nil
+	}
+	day, err := measure.ParseDate(a.value("lost"))
+	if err != nil {
+		return nil, inputError("gw.wantDay", "option", "--lost", "found", a.value("lost"))
+	}
+	change, err := w.Plan.LostDay(context.Background(), day)
+	if err != nil {
+		return nil, err
+	}
+	return lostOf(day, change), nil
 }
 
 func variantsOf(p project.Project, studio project.Studio, w batch.Work) []variantPlan {

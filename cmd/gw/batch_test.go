@@ -159,12 +159,65 @@ func TestBatchFindings(t *testing.T) {
 		got = append(got, m["level"].(string)+" "+m["id"].(string)+" "+m["key"].(string))
 	}
 	want := []string{"stop measure-first measured.spineThickness", "check spine-groups spine.width",
-		"check spare-none liner/Saltgrass 120", "check spare-none board/Groynes 2.5"}
+		"check spare-none liner/Saltgrass 120", "check spare-none board/Groynes 2.5",
+		"check post-band copies/far over 500 g", "check post-band copies/near over 500 g", "check post-band copies/home over 500 g"}
 	if !slices.Equal(got, want) {
 		t.Errorf("%q, want %q", got, want)
 	}
 	turned := batched(t, made(t, "--format", "demo", "--set", "paper.turned=yes"))
 	if stops := row(t, turned["variants"], "name", "Oat, Kelp")["stops"].([]any); len(stops) != 2 || stops[0] != "grain-paper" || stops[1] != "fold-crack" {
 		t.Errorf("%v", stops)
+	}
+}
+
+// Source: the demo's page: 195 minutes of set-up and 84 a book, and 5 each for the
+// elastic and the ribbon; three rounds of 8; 19 parcels; 22 EUR an hour. By hand,
+// overheads and packing as the page says.
+func TestBatchPlanCostsAndPost(t *testing.T) {
+	file := made(t, "--format", "demo")
+	b := batched(t, file, "--lost", "2026-02-18")
+	same(t, b, "plan.hands", 195+24*84+10, 0)
+	same(t, b, "plan.rounds.2.books", 8, 0)
+	if start := at(t, b, "plan.start"); start != "2026-02-16 09:00" {
+		t.Error(start)
+	}
+	if promise, lost := at(t, b, "plan.promise").(string), at(t, b, "plan.lostDay.promise").(string); promise <= "2026-02-25" || lost < promise {
+		t.Errorf("promised %s, with a lost day %s", promise, lost)
+	}
+	white := row(t, at(t, b, "costs.variants"), "name", "Ebbwhite, Kelp")
+	for key, want := range map[string]any{"overheads": "2.50 EUR", "packing": "1.65 EUR", "books": 6.0} {
+		if white[key] != want {
+			t.Errorf("%s is %v, want %v", key, white[key], want)
+		}
+	}
+	if paper := row(t, white["materials"], "name", "Ebbwhite Drawing 170"); paper["cost"] != "7.71 EUR" {
+		t.Errorf("%v", paper)
+	}
+	parcels := at(t, b, "post.parcels").([]any)
+	if len(parcels) != 19 || row(t, parcels, "to", "Vireo-Tamsel")["books"] != 2.0 {
+		t.Errorf("%d parcels", len(parcels))
+	}
+	if list := row(t, parcels, "to", "Umberlow")["packingList"].([]any); len(list) < 4 {
+		t.Errorf("%v", list)
+	}
+	if exit, _, complaint := gw("batch", file, "--lost", "2026-02-30"); exit != exitInput || !strings.Contains(complaint, "--lost") {
+		t.Errorf("%d %q", exit, complaint)
+	}
+}
+
+// Mixed currencies cannot be summed: one line says which, and nothing is printed.
+func TestMixedCurrencies(t *testing.T) {
+	file := made(t, "--format", "demo")
+	text, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	mixed := strings.Replace(string(text), "24.00 EUR", "24.00 GBP", 1)
+	if mixed == string(text) || os.WriteFile(file, []byte(mixed), 0o666) != nil {
+		t.Fatal("not written")
+	}
+	exit, out, complaint := gw("batch", file)
+	if exit != exitInput || out != "" || !strings.Contains(complaint, "Brickdust") || !strings.Contains(complaint, "GBP") || strings.Count(complaint, "\n") != 1 {
+		t.Errorf("%d %q %q", exit, out, complaint)
 	}
 }

@@ -34,7 +34,7 @@ func (b Batch) Clone() Batch {
 	b.Orders, b.Blocks = slices.Clone(b.Orders), slices.Clone(b.Blocks)
 	b.Stock, b.Cut = slices.Clone(b.Stock), slices.Clone(b.Cut)
 	b.Buying.Spoilage = slices.Clone(b.Buying.Spoilage)
-	b.Working.Off = slices.Clone(b.Working.Off)
+	b.Working.Days, b.Working.Off, b.Working.Others = slices.Clone(b.Working.Days), slices.Clone(b.Working.Off), slices.Clone(b.Working.Others)
 	b.Post = b.Post.Clone()
 	b.Records = cloned(b.Records, Record.Clone)
 	return b

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"time"
 
+	"grainwise/model/schedule"
 	"grainwise/model/sheets"
 )
 
@@ -16,6 +17,8 @@ type Planner struct {
 	Allowed time.Duration // for one job; 0 for as long as it takes
 
 	known map[string]sheets.Cutting
+	asked schedule.Input // what the plan at hand was made from
+	plan  *schedule.Plan
 }
 
 // mostKnown is how many plans are remembered before they are forgotten together.

@@ -45,8 +45,6 @@ func (p Pricing) Validate() error {
 		return want("feeShare", "batch.want.share")
 	case !(p.Profit >= 0 && p.Profit < 1):
 		return want("profit", "batch.want.share")
-	case p.FeeShare+p.Profit >= 1:
-		return want("profit", "batch.want.shares", "sum", p.FeeShare+p.Profit)
 	}
 	return nil
 }

@@ -27,6 +27,13 @@ func batchRules() []batchRule {
 		{"spine-groups", spineGroups},
 		{"spare-none", spareNone},
 		{"lot-mixed", lotMixed},
+		{"round-slow", roundSlow},
+		{"dry-short", dryShort},
+		{"press-full", pressFull},
+		{"price-shares", priceShares},
+		{"price-low", priceLow},
+		{"post-band", postBand},
+		{"post-none", postNone},
 	}
 }
 

@@ -2,6 +2,7 @@ package check
 
 import (
 	"context"
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -9,6 +10,7 @@ import (
 	"grainwise/model/batch"
 	"grainwise/model/book"
 	"grainwise/model/measure"
+	"grainwise/model/schedule"
 	"grainwise/model/stock"
 )
 
@@ -45,9 +47,10 @@ func release(white, toned int) batch.Batch {
 func workOf(t *testing.T, b batch.Batch) batch.Work {
 	t.Helper()
 	var p batch.Planner
-	w, err := p.Work(context.Background(), book.Defaults(measure.Metric), stock.Default(), b, nil)
-	if err != nil {
-		t.Fatal(err)
+	monday := batch.Today{Date: measure.Date{Year: 2026, Month: 2, Day: 16}}
+	w, err := p.Work(context.Background(), book.Defaults(measure.Metric), stock.Default(), b, monday, nil)
+	if err != nil || len(w.Troubles) > 0 {
+		t.Fatal(err, w.Troubles)
 	}
 	return w
 }
@@ -143,6 +146,19 @@ func TestBatchRules(t *testing.T) {
 		{"single books", "lot-mixed", func(b *batch.Batch) {
 			b.Stock = []batch.Holding{{Kind: stock.Covering, Material: "Kelp", Length: measure.MM(200), Lot: "7"}}
 		}, 1, 1, nil, ""},
+
+		// PVA works 10 minutes, and casing in is 8 of pasting.
+		{"ten minutes", "round-slow", nil, 2, 0, nil, ""},
+		{"slow hands", "round-slow", func(b *batch.Batch) { b.Working.Pace = 1.25 }, 2, 0, nil, ""},                                            // 10 minutes
+		{"slower hands", "round-slow", func(b *batch.Batch) { b.Working.Pace = 1.4 }, 2, 0, nil, "check adhesive/case; check adhesive/caseIn"}, // 11.2
+
+		{"a round of eight", "press-full", func(b *batch.Batch) { b.Working.Press, b.Working.Round = 8, 8 }, 9, 0, nil, ""},
+		{"a round of nine", "press-full", func(b *batch.Batch) { b.Working.Press, b.Working.Round = 8, 9 }, 9, 0, nil, "check copies"},
+		{"eight books", "press-full", func(b *batch.Batch) { b.Working.Press, b.Working.Round = 8, 9 }, 8, 0, nil, ""},
+		{"no press", "press-full", func(b *batch.Batch) { b.Working.Round = 9 }, 9, 0, nil, ""},
+
+		{"99 %", "price-shares", func(b *batch.Batch) { b.Pricing.FeeShare, b.Pricing.Profit = 0.5, 0.49 }, 1, 0, nil, ""},
+		{"100 %", "price-shares", func(b *batch.Batch) { b.Pricing.FeeShare, b.Pricing.Profit = 0.5, 0.5 }, 1, 0, nil, "stop copies/price"},
 	} {
 		b := release(c.white, c.toned)
 		if c.change != nil {
@@ -151,5 +167,95 @@ func TestBatchRules(t *testing.T) {
 		if got := said(t, b, c.own, c.rule); got != c.want {
 			t.Errorf("%s, %s: %q, want %q", c.rule, c.what, got, c.want)
 		}
+	}
+}
+
+// A price at its limits, by what the release says of cost and wanted price: at the
+// wanted price nothing is said, a cent below a check; at cost and fees a check, a
+// cent below a stop. No book costs nothing, so the maker's hour has its price.
+func TestPriceLow(t *testing.T) {
+	b := release(2, 0)
+	b.Pricing = batch.Pricing{Rate: measure.Money{Minor: 22_00, Currency: "EUR"}, Profit: 0.2}
+	of := workOf(t, b).Release.Variants[0]
+	for _, c := range []struct {
+		asked int64
+		want  string
+	}{{of.Wanted.Minor, ""}, {of.Wanted.Minor - 1, "check copies/white"}, {of.Cost.Minor + 1, "check copies/white"}, {of.Cost.Minor - 1, "stop copies/white"}} {
+		b.Variants[0].Asked = measure.Money{Minor: c.asked, Currency: "EUR"}
+		if got := said(t, b, nil, "price-low"); got != c.want {
+			t.Errorf("asked %d of cost %d, wanted %d: %q, want %q", c.asked, of.Cost.Minor, of.Wanted.Minor, got, c.want)
+		}
+	}
+}
+
+// Parcels of one book and packing that brings them to the gram: within 2 % below a
+// band, over it, and within a millimetre of a slot.
+func TestPostBand(t *testing.T) {
+	b := release(1, 0)
+	b.Orders[0].Parcel, b.Orders[0].Customer, b.Orders[0].Zone = "1", "Thistlewane", "home"
+	book := workOf(t, b).Sets[0].Book
+	euros := func(n int64) measure.Money { return measure.Money{Minor: 100 * n, Currency: "EUR"} }
+	bands := []batch.Band{{Zone: "home", Most: 500, Price: euros(4)}, {Zone: "home", Most: 1000, Price: euros(6)}}
+	for _, c := range []struct {
+		grams float64
+		want  string
+	}{
+		{489.9, ""}, {490.1, "check copies/home 500 g"}, {499.9, "check copies/home 500 g"},
+		{500.1, "check copies/home over 500 g"}, {509.9, "check copies/home over 500 g"}, {510.1, ""},
+	} {
+		b.Post = batch.Post{Bands: bands, Packing: c.grams - book.Mass.Total()}
+		if got := said(t, b, nil, "post-band"); got != c.want {
+			t.Errorf("%v g: %q, want %q", c.grams, got, c.want)
+		}
+	}
+	for _, c := range []struct {
+		spare float64
+		want  bool
+	}{{1.1, false}, {0.9, true}, {-0.9, true}, {-1.1, false}} {
+		b.Post = batch.Post{Bands: bands, Slots: []batch.Slot{{Name: "slot", Thickness: book.Closed.Thickness + measure.MM(c.spare)}}}
+		if got := said(t, b, nil, "post-band"); strings.Contains(got, "slot") != c.want {
+			t.Errorf("%v mm: %q", c.spare, got)
+		}
+	}
+	b.Post = batch.Post{Bands: bands[:1], Packing: 500}
+	if got := said(t, b, nil, "post-none"); got != fmt.Sprintf("check copies/home %.0f g", 500+book.Mass.Total()) {
+		t.Errorf("%q", got)
+	}
+}
+
+// Drying at its limits: 12 hours after cases, 24 after casing in, 48 with paste.
+func TestDryShort(t *testing.T) {
+	for _, c := range []struct {
+		step  string
+		paste bool
+		want  int
+	}{{"case", false, 12}, {"caseIn", false, 24}, {"caseIn", true, 48}, {"sew", false, 0}} {
+		b := book.Compute(book.Resolve(book.Defaults(measure.Metric), stock.Default()))
+		b.Resolved.Stock.Adhesive.Adhesive.Paste = c.paste
+		if got := leastHours(&b, c.step); got != c.want {
+			t.Errorf("%s: %d, want %d", c.step, got, c.want)
+		}
+	}
+	for _, c := range []struct {
+		step    string
+		minutes int
+		want    bool
+	}{{"case", 12 * 60, false}, {"case", 12*60 - 1, true}, {"caseIn", 24 * 60, false}, {"caseIn", 24*60 - 1, true}, {"sew", 1, false}} {
+		w := workOf(t, release(2, 0))
+		bars := slices.Clone(w.Plan.Bars)
+		for i, b := range bars {
+			if b.Kind == schedule.Rest && b.Step == c.step {
+				at := b.From.Minute + c.minutes
+				bars[i].To = schedule.Moment{Day: b.From.Day.AddDays(at / (24 * 60)), Minute: at % (24 * 60)}
+			}
+		}
+		w.Plan.Bars = bars
+		said := slices.ContainsFunc(OfBatch(w, nil), func(f Finding) bool { return f.ID == "dry-short" && f.Level == Stop })
+		if said != c.want {
+			t.Errorf("%s for %d minutes: %v", c.step, c.minutes, said)
+		}
+	}
+	if got := said(t, release(9, 3), nil, "dry-short"); got != "" {
+		t.Error(got)
 	}
 }

@@ -86,7 +86,6 @@ func TestBadBatches(t *testing.T) {
 		with(`"cut": [{"kind": "board", "material": "A", "part": "board", "height": 0, "width": 9, "count": 1}]`):               {"height", "size"},
 		instead(`"start":"2026-02-16"`, `"start":"2026-02-30"`):                                                                 {"working", "Not a day"},
 		instead(`"start":"2026-02-16"`, `"start":"2026-02-16","days":["mon","mon"]`):                                            {"days", "each once"},
-		instead(`"feeShare":0.04`, `"feeShare":0.8`):                                                                            {"profit", "below 1"},
 		instead(`"overheads":"2.50 EUR"`, `"overheads":"2.50 USD"`):                                                             {"overheads", "EUR and in USD"},
 		instead(`"overheads":"2.50 EUR"`, `"overheads":"-2.50 EUR"`):                                                            {"overheads", "0 or more"},
 		instead(`"price":"4.80 EUR"`, `"price":"4.80 GBP"`):                                                                     {"bands", "GBP and in EUR"},

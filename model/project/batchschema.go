@@ -103,27 +103,34 @@ func buyingSchema() members {
 }
 
 func workingSchema() members {
+	other := objectSchema([]string{"name", "minutes"}, members{
+		{"name", markSchema(60)}, {"minutes", wholeFrom(1)}, {"piece", wholeFrom(0)}, {"from", dateSchema()},
+	})
 	return objectSchema([]string{}, members{
 		{"start", dateSchema()},
+		{"from", wholeFrom(0)},
 		{"minutes", wholeFrom(0)},
 		{"days", arrayOf(enumOf(batch.Weekdays()))},
 		{"off", arrayOf(dateSchema())},
 		{"press", wholeFrom(0)},
 		{"round", wholeFrom(0)},
-		{"setUp", wholeFrom(0)},
-		{"eachBook", wholeFrom(0)},
+		{"slack", wholeFrom(0)},
+		{"pace", fromNothing()},
+		{"others", arrayOf(other)},
 	})
 }
 
 func postSchema() members {
 	band := objectSchema([]string{"most", "price"}, members{
-		{"zone", textSchema(60)}, {"most", above(1_000_000)}, {"price", moneySchema()},
+		{"name", textSchema(60)}, {"zone", textSchema(60)}, {"most", above(1_000_000)},
+		{"length", fromNothing()}, {"width", fromNothing()}, {"thickness", fromNothing()}, {"girth", fromNothing()},
+		{"price", moneySchema()},
 	})
 	slot := objectSchema([]string{"name"}, members{
 		{"name", markSchema(60)}, {"thickness", fromNothing()}, {"length", fromNothing()}, {"width", fromNothing()},
 	})
 	return objectSchema([]string{}, members{
-		{"bands", arrayOf(band)}, {"slots", arrayOf(slot)}, {"packing", fromNothing()}, {"padding", fromNothing()},
+		{"bands", arrayOf(band)}, {"slots", arrayOf(slot)}, {"packing", fromNothing()}, {"each", fromNothing()}, {"padding", fromNothing()},
 	})
 }
 

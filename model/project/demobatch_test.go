@@ -35,13 +35,13 @@ func variantName(letters, extra string) string {
 }
 
 // demoBatch is the demo's release: its orders and figures are those of the page;
-// zones' prices, the slot and the profit wanted are invented, as it invents all
+// zones' prices, the slot, days kept free and the profit wanted are invented, as it invents all
 // prices.
 func demoBatch(t *testing.T, p Project) batch.Batch {
 	t.Helper()
 	b := batch.Batch{
 		Buying:  batch.Buying{Spoilage: []batch.Spoilage{{Kind: stock.Paper, Share: 0.05}}},
-		Working: batch.Working{Start: measure.Date{Year: 2026, Month: 2, Day: 16}, Minutes: 300, Press: 8, SetUp: 195, EachBook: 84},
+		Working: batch.Working{Start: measure.Date{Year: 2026, Month: 2, Day: 16}, Minutes: 300, Press: 8, Slack: 3},
 		Post: batch.Post{
 			Slots:   []batch.Slot{{Name: "parcel slot", Thickness: measure.MM(30), Length: measure.MM(350), Width: measure.MM(250)}},
 			Packing: 88, Padding: measure.MM(3),

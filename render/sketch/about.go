@@ -136,6 +136,13 @@ func ofParam() map[string]Name {
 // ofRule names a picture for every rule of the checks.
 func ofRule() map[string]Name {
 	return map[string]Name{
+		"round-slow":        "pasted-cockle",
+		"dry-short":         "board-bow",
+		"press-full":        "copies",
+		"price-shares":      "copies",
+		"price-low":         "copies",
+		"post-band":         "copies",
+		"post-none":         "copies",
 		"spine-groups":      "spine-thickness",
 		"lot-mixed":         "ream",
 		"scale-off":         "units",

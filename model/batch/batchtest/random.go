@@ -118,7 +118,10 @@ func buying(t *rapid.T) batch.Buying {
 }
 
 func working(t *rapid.T) batch.Working {
-	w := batch.Working{Minutes: rapid.IntRange(0, 600).Draw(t, "minutes"), Press: rapid.IntRange(0, 20).Draw(t, "press")}
+	w := batch.Working{Minutes: rapid.IntRange(0, 600).Draw(t, "minutes"), Press: rapid.IntRange(0, 20).Draw(t, "press"), Slack: rapid.IntRange(0, 5).Draw(t, "slack"), Pace: rapid.Float64Range(0.5, 2).Draw(t, "pace")}
+	if rapid.Bool().Draw(t, "other") {
+		w.Others = []batch.OtherWork{{Name: "class", Minutes: rapid.IntRange(30, 200).Draw(t, "other minutes")}}
+	}
 	if rapid.Bool().Draw(t, "start") {
 		w.Start, w.Off = day(t), []measure.Date{day(t)}
 		w.Days = rapid.Permutation(batch.Weekdays()).Draw(t, "days")[:rapid.IntRange(1, 7).Draw(t, "many")]
