@@ -94,7 +94,11 @@ func Make(ctx context.Context, in Input, progress func(done, all int)) (Plan, er
 // plan lays out what was found.
 func (w *work) plan(best found, b bounds) (Plan, error) {
 	s := newState(w)
-	s.follow(best.order)
+	if order := w.inTurn(best.order); s.follow(order) && s.score().compare(best.score) <= 0 {
+		best.order = order
+	} else {
+		s.follow(best.order)
+	}
 	c := w.bench.calendar
 	p := Plan{
 		Rounds: w.rounds, Proved: best.proved, Late: best.score.late, End: c.moment(s.end),
@@ -150,3 +154,6 @@ func (in Input) tight() []Tight {
 	}
 	return all
 }
+
+// Input is what the plan was made from.
+func (p Plan) Input() Input { return p.input }

@@ -107,3 +107,30 @@ func TestAnyPlan(t *testing.T) {
 		}
 	})
 }
+
+// Rounds that are alike come in turn, and turning them costs nothing: the plan that is
+// shown is no later than the one that was found.
+func TestRoundsComeInTurn(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := anyInput(t)
+		w := newWork(in)
+		best, err := w.search(context.Background(), score{}, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		s := newState(w)
+		if !s.follow(w.inTurn(best.order)) || s.score().late > best.score.late || s.score().end > best.score.end {
+			t.Errorf("found %+v, in turn %+v", best.score, s.score())
+		}
+	})
+	p := made(t, demo(24))
+	first := map[string]int{}
+	for _, b := range p.Bars {
+		if b.Kind == Work {
+			if b.Round < first[b.Step] {
+				t.Errorf("round %d after %d: %+v", b.Round, first[b.Step], b)
+			}
+			first[b.Step] = b.Round
+		}
+	}
+}
