@@ -113,3 +113,26 @@ func (bar *Bar) join(b Bar) {
 	bar.SetUp += b.SetUp
 	bar.To, bar.GoesOn, bar.Burst = b.To, b.GoesOn, b.Burst
 }
+
+// PressedFrom is when a rest's books have taken their places in the press: at its
+// begin, or from the pasting on.
+func (p Plan) PressedFrom(rest Bar) Moment {
+	for _, b := range p.Bars {
+		pasted := b.Kind == Work && b.Round == rest.Round && b.Step == rest.Step && b.Burst == 1 && p.glued(rest)
+		if alone := p.input.Calendar.between(b.From, b.To) == b.SetUp; pasted && !alone {
+			c := p.input.Calendar
+			return c.moment(c.minutes(b.From) + b.SetUp)
+		}
+	}
+	return rest.From
+}
+
+// glued: the step of a rest is pasted.
+func (p Plan) glued(rest Bar) bool {
+	for _, s := range p.input.Lots[p.Rounds[rest.Round-1].Shares[0].Lot].Steps {
+		if s.ID == rest.Step {
+			return s.pasted()
+		}
+	}
+	return false
+}

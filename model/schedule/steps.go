@@ -3,6 +3,7 @@ package schedule
 import (
 	"slices"
 
+	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/making"
 )
@@ -33,6 +34,7 @@ func Steps(b book.Book) []Step {
 		}
 		if n := len(all) - 1; t.Stage == making.StagePress && n >= 0 && all[n].ID == string(making.StageCaseIn) {
 			all[n].join(s)
+			all[n].Name = words.Say("schedule.step.caseInPress")
 			continue
 		}
 		all = append(all, s)
