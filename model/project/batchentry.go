@@ -11,8 +11,8 @@ import (
 	"grainwise/model/batch"
 )
 
-// batchEntry is one entry of a project's file that belongs to its batch: how it
-// is read, written, and described. What was not entered is left out.
+// batchEntry is one entry of a project's file that belongs to its batch, or to what
+// a customer is told of it: how it is read, written, and described. What was not entered is left out.
 type batchEntry struct {
 	name   string
 	read   func(s source, f field, p *Project) *Problem
@@ -33,6 +33,7 @@ func batchEntries() []batchEntry {
 		objectEntry("working", func(b *batch.Batch) *batch.Working { return &b.Working }, workingSchema),
 		objectEntry("post", func(b *batch.Batch) *batch.Post { return &b.Post }, postSchema),
 		objectEntry("pricing", func(b *batch.Batch) *batch.Pricing { return &b.Pricing }, pricingSchema),
+		offerEntry(),
 		listEntry("records", func(b *batch.Batch) *[]batch.Record { return &b.Records }, nil, recordSchema),
 	}
 }

@@ -24,6 +24,7 @@ type Project struct {
 	Accepted  []check.Acceptance // findings left as they are, and why; one an identity
 	Batch     batch.Batch        // what is made of the design, in which variants, and for whom
 	Notes     string
+	Offer     Offer // what a customer is told
 }
 
 // New is a book of the defaults in a system's native sizes, with the shelf that
@@ -76,7 +77,7 @@ func (p Project) Clone() Project {
 
 // Equal reports whether two projects would be saved as the same file.
 func (p Project) Equal(q Project) bool {
-	return p.Name == q.Name && p.Notes == q.Notes && p.Decisions == q.Decisions &&
+	return p.Name == q.Name && p.Notes == q.Notes && p.Offer == q.Offer && p.Decisions == q.Decisions &&
 		slices.Equal(p.Accepted, q.Accepted) && p.Batch.Equal(q.Batch) &&
 		len(p.Shelf.Materials) == len(q.Shelf.Materials) &&
 		(len(p.Shelf.Materials) == 0 || reflect.DeepEqual(p.Shelf, q.Shelf))

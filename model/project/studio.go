@@ -22,6 +22,7 @@ type Studio struct {
 	Limits   check.Limits // of the checks, where they are not the usual ones
 	Printing Printing
 	Offcuts  []sheets.Offcut // in stock, used before new sheets
+	Showing  Showing         // to customers
 }
 
 // Bench is what the studio's sheets are cut on, and what it has kept of others.
@@ -108,6 +109,9 @@ func (s Studio) encode() []byte {
 	if kept := s.offcutLines(); len(kept) > 0 {
 		fmt.Fprintf(&b, ",\n  \"offcuts\": %s", block("[]", kept))
 	}
+	if shown := s.Showing.lines(); len(shown) > 0 {
+		fmt.Fprintf(&b, ",\n  \"showing\": %s", block("{}", shown))
+	}
 	b.WriteString("\n}\n")
 	return b.Bytes()
 }
@@ -119,7 +123,7 @@ func decodeStudio(data []byte, file string) (Studio, *Problem) {
 		problem = s.identify(entries, studioFormat, studioVersion)
 	}
 	if problem == nil {
-		problem = s.known(entries, "format", "version", "tools", "limits", "printing", "offcuts")
+		problem = s.known(entries, "format", "version", "tools", "limits", "printing", "offcuts", "showing")
 	}
 	if problem != nil {
 		return Studio{}, problem
@@ -142,6 +146,11 @@ func decodeStudio(data []byte, file string) (Studio, *Problem) {
 	}
 	if kept, there := entries.find("offcuts"); there {
 		if studio.Offcuts, problem = s.offcuts(kept); problem != nil {
+			return Studio{}, problem
+		}
+	}
+	if shown, there := entries.find("showing"); there {
+		if studio.Showing, problem = s.showing(shown); problem != nil {
 			return Studio{}, problem
 		}
 	}

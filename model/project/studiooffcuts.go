@@ -21,7 +21,8 @@ const (
 
 // Equal says whether two studios are the same.
 func (s Studio) Equal(o Studio) bool {
-	return s.Tools == o.Tools && maps.Equal(s.Limits, o.Limits) && s.Printing == o.Printing && slices.Equal(s.Offcuts, o.Offcuts)
+	return s.Tools == o.Tools && maps.Equal(s.Limits, o.Limits) && s.Printing == o.Printing && slices.Equal(s.Offcuts, o.Offcuts) &&
+		s.Showing.Equal(o.Showing)
 }
 
 // Keep adds an offcut to those in stock, under a number of its own.

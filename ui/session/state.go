@@ -21,10 +21,11 @@ type state struct {
 	batch     *batch.Batch // likewise never changed in place, and nil for none
 	carried   *stock.Shelf // the project's shelf, never changed in place either
 	own       int          // how many changes of the maker's own shelf are done
+	offer     project.Offer
 }
 
 func (s *Session) state() state {
-	return state{s.project.Decisions, s.answers, s.project.Notes, s.batch, s.carried, s.ownDone}
+	return state{s.project.Decisions, s.answers, s.project.Notes, s.batch, s.carried, s.ownDone, s.project.Offer}
 }
 
 // become takes over a state and derives everything from it.
@@ -33,6 +34,7 @@ func (s *Session) become(to state) {
 	if to.answers != nil {
 		s.project.Accepted = *to.answers
 	}
+	s.project.Offer = to.offer
 	s.batch, s.project.Batch = to.batch, batch.Batch{}
 	if to.batch != nil {
 		s.project.Batch = *to.batch
@@ -128,6 +130,18 @@ func heldBatch(b batch.Batch) *batch.Batch {
 	}
 	own := b.Clone()
 	return &own
+}
+
+// Offer is what a customer is told of the book.
+func (s *Session) Offer() project.Offer { return s.project.Offer }
+
+// SetOffer tells a customer something else: one step to undo.
+func (s *Session) SetOffer(offer project.Offer) {
+	to := s.state()
+	to.offer = offer
+	if to != s.state() {
+		s.take(to, words.Say("step.offer"))
+	}
 }
 
 // topic is a finding in a word or two: the short name of what it points to, of a
