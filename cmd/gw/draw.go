@@ -30,9 +30,10 @@ const (
 )
 
 // drawCommand draws a book: gw draw FILE --view VIEW --out F.png|F.pdf|F.svg
-// [--width PIXELS] [--studio FILE] [--with FILE], or lists the views: gw draw --list.
+// [--width PIXELS] [--studio FILE] [--with FILE] [--papers A,B] [--coverings C,D],
+// or lists the views: gw draw --list.
 func drawCommand(args []string, out, notes io.Writer) (int, error) {
-	a, err := parse(args, []string{"view", "out", "width", "set", "studio", "variant", "with"}, []string{"list"})
+	a, err := parse(args, []string{"view", "out", "width", "set", "studio", "variant", "with", "papers", "coverings"}, []string{"list"})
 	if err != nil {
 		return exitInput, err
 	}
@@ -53,7 +54,22 @@ func drawCommand(args []string, out, notes io.Writer) (int, error) {
 	if in.Pinned, in.PinnedName, err = a.pinned(); err != nil {
 		return exitInput, err
 	}
+	logo, err := view.LogoOf(studio.Showing)
+	if err != nil {
+		return exitInput, err
+	}
+	in.Offer = view.OfferOf(p.Offer, studio.Showing, logo)
+	draw := drawing.view.Draw
 	switch drawing.view.ID {
+	case "mock-up":
+		if a.has("papers") || a.has("coverings") {
+			books, err := combined(a, p)
+			if err != nil {
+				return exitInput, err
+			}
+			in.Height = view.ContactHeight(len(books), frameHeight)
+			draw = func(in view.Input) *scene.Scene { return view.ContactSheet(in, books) }
+		}
 	case "sizes":
 		in.Sizes = new(sheets.SizeMap)
 		*in.Sizes = sheets.Sizes(context.Background(), in.Book, mapSizes)
@@ -63,7 +79,7 @@ func drawCommand(args []string, out, notes io.Writer) (int, error) {
 		}
 		noteUnproved(notes, in.Cuttings)
 	}
-	if err := drawing.write(&b, drawing.view.Draw(in), drawing); err != nil {
+	if err := drawing.write(&b, draw(in), drawing); err != nil {
 		return exitInput, err
 	}
 	return exitDone, project.WriteFile(drawing.file, b.Bytes())

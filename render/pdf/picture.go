@@ -29,18 +29,14 @@ func layer(c scene.Cast) float64 {
 }
 
 // still sets a still as a picture.
-func (p *page) still(s scene.Still) {
-	if data, err := raster.StillJPEG(s); err == nil && shown(scene.Path{s.Min, s.Max}) {
-		p.place("JPG", data, s.Min, s.Max)
-	}
-}
+func (p *page) still(s scene.Still) { p.picture(raster.Printed(s)) }
 
 func (p *page) picture(pic scene.Picture) {
 	if pic.Image == nil || !shown(scene.Path{pic.Min, pic.Max}) {
 		return
 	}
-	if data, err := raster.PNG(pic.Image); err == nil {
-		p.place("PNG", data, pic.Min, pic.Max)
+	if data, form, err := raster.Encode(pic); err == nil {
+		p.place(form, data, pic.Min, pic.Max)
 	}
 }
 

@@ -111,7 +111,7 @@ func (m *castMask) lay(dst *image.RGBA, c scene.Cast, grain float64) {
 			to := min(int((float64(cx)+1.5)*grain+0.5), dst.Rect.Dx())
 			share := left + (right-left)*((float64(from)+0.5)*step-0.5-float64(cx))
 			for x := from; x < to; x++ {
-				put(out[x*4:], blend(get(out[x*4:]), tint, uint32(share+0.5)))
+				put(out[x*4:], blend(get(out[x*4:]), tint, uint32(min(max(share, 0), 256)+0.5)))
 				share += (right - left) * step
 			}
 		}

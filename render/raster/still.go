@@ -36,11 +36,13 @@ func (p *Painter) paintStill(dst *image.RGBA, s scene.Still, v View) {
 
 // StillImage is a still alone, so many pixels a millimetre of the page, as it looks
 // in a picture of the whole drawing.
-func StillImage(s scene.Still, perMM float64) *image.RGBA {
+func StillImage(s scene.Still, perMM float64) *image.RGBA { return new(Painter).stillImage(s, perMM) }
+
+func (p *Painter) stillImage(s scene.Still, perMM float64) *image.RGBA {
 	width, height := int(math.Round((s.Max.X-s.Min.X)*perMM)), int(math.Round((s.Max.Y-s.Min.Y)*perMM))
 	im := image.NewRGBA(image.Rect(0, 0, min(max(width, 1), 1<<14), min(max(height, 1), 1<<14)))
 	v := View{Scale: perMM, OffsetX: -s.Min.X * perMM, OffsetY: -s.Min.Y * perMM, Density: max(1, perMM*scene.Px)}
-	new(Painter).Paint(im, &scene.Scene{Ground: s.Ground, Items: []scene.Item{s}}, v)
+	p.Paint(im, &scene.Scene{Ground: s.Ground, Items: []scene.Item{s}}, v)
 	return im
 }
 
@@ -50,6 +52,10 @@ func paintPicture(dst *image.RGBA, p scene.Picture, v View) {
 		return
 	}
 	if whole, seen := box(dst, p.Min, p.Max, v); seen {
+		if whole.Size() == p.Image.Bounds().Size() { // nothing to stretch
+			draw.Draw(dst, whole, p.Image, p.Image.Bounds().Min, draw.Over)
+			return
+		}
 		draw.CatmullRom.Scale(dst, whole, p.Image, p.Image.Bounds(), draw.Over, nil)
 	}
 }

@@ -165,11 +165,13 @@ type Still struct {
 	Items    []Item
 }
 
-// Picture is a picture in a box, stretched to it.
+// Picture is a picture in a box, stretched to it. Files may keep a painted one
+// with a little loss.
 type Picture struct {
 	Tag
 	Min, Max Point
 	Image    image.Image
+	Painted  bool
 }
 
 // Font names one of the embedded faces.

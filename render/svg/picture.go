@@ -26,18 +26,14 @@ func (d *drawing) cast(c scene.Cast) {
 }
 
 // still sets a still as a picture.
-func (d *drawing) still(s scene.Still) {
-	if data, err := raster.StillJPEG(s); err == nil {
-		d.place("jpeg", data, s.Min, s.Max, s.Tag)
-	}
-}
+func (d *drawing) still(s scene.Still) { d.picture(raster.Printed(s)) }
 
 func (d *drawing) picture(p scene.Picture) {
 	if p.Image == nil {
 		return
 	}
-	if data, err := raster.PNG(p.Image); err == nil {
-		d.place("png", data, p.Min, p.Max, p.Tag)
+	if data, form, err := raster.Encode(p); err == nil {
+		d.place(form, data, p.Min, p.Max, p.Tag)
 	}
 }
 

@@ -1,24 +1,12 @@
 package view
 
 import (
-	"image"
-
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/render/draft"
 	"grainwise/render/scene"
 	"grainwise/render/solid"
 )
-
-// Offer is what a customer is told of a book beside what the design says. Whatever
-// is empty is not shown.
-type Offer struct {
-	Title        string // on the label and in the caption; empty: the project's name
-	Media        string // that the paper suits
-	Price, Ready string // ready: the date
-	Studio, Line string // the studio's name and a line of its own
-	Logo         image.Image
-}
 
 // MockUp is the picture that a customer decides by: the finished book on a table,
 // closed and open, beside a ruler and a pencil, with a caption. It is laid out for
@@ -27,7 +15,7 @@ func MockUp(in Input) *scene.Scene {
 	in.Before = nil
 	s := in.sheet(draft.Ground)
 	s.Scene().Tooth = false
-	m := mockUp{in: in, sheet: s, caption: in.captionOf(s.Width, s.Height)}
+	m := mockUp{in: in, sheet: s, caption: captionOf(s.Width, s.Height, in.columns)}
 	m.paint(in.display(in.Book))
 	m.caption.draw(s)
 	return s.Scene()

@@ -13,7 +13,6 @@ import (
 // caption is the strip under the picture: columns of what a customer asks, in as
 // many rows as the frame has room for.
 type caption struct {
-	in     Input
 	width  float64
 	bottom float64
 	high   float64
@@ -23,16 +22,16 @@ type caption struct {
 // column is a word with lines under it, some with a colour before them.
 type column struct {
 	word  string
-	lines []captionLineOf
+	lines []lineOfColumn
 	wide  float64
 	draw  func(s *draft.Sheet, x, y float64) // instead, where it is no such column
 }
 
-type captionLineOf struct {
-	text   string
-	face   draft.Type
-	colour scene.Colour
-	chip   bool
+type lineOfColumn struct {
+	text string
+	face draft.Type
+	chip bool
+	of   material // whose colour the chip shows
 }
 
 // Measures of the caption, px.
@@ -51,14 +50,15 @@ const (
 	columnLines   = 4
 )
 
-func (in Input) captionOf(width, high float64) caption {
-	c := caption{in: in, width: width, bottom: high}
+// captionOf sets columns in a strip for a frame.
+func captionOf(width, high float64, columns func(room float64) []column) caption {
+	c := caption{width: width, bottom: high}
 	side := c.side()
 	room := width - 2*side
 	rows := max(int((captionMost*high-captionFoot)/captionRow), 1)
 	x := 0.0
 	row := []column{}
-	for _, col := range in.columns(room) {
+	for _, col := range columns(room) {
 		need := col.wide
 		if len(row) > 0 {
 			need += captionGap
@@ -88,42 +88,54 @@ func (c caption) side() float64 {
 
 // columns are what there is to say, the most important first.
 func (in Input) columns(room float64) []column {
-	b := in.Book
-	text := draft.ValueType()
-	plain := func(lines ...string) []captionLineOf {
-		var out []captionLineOf
-		for _, l := range lines {
-			for _, part := range brokenIn(l, text, columnMost, 2) {
-				out = append(out, captionLineOf{text: part, face: text})
-			}
-		}
-		return out
-	}
 	all := []column{in.head(min(room, 330))}
 	if in.Offer.Price != "" || in.Offer.Ready != "" {
 		all = append(all, in.priced())
 	}
-	r := b.Resolved
-	all = append(all,
-		column{word: words.Say("show.pages"), lines: plain(
-			words.Say("show.pages.count", words.With{"pages": b.Block.Pages, "leaves": b.Block.Leaves}),
-			words.Say("show.openings", words.With{"count": b.Block.Openings.Inside, "whole": b.Block.Openings.OneSheet}),
-			in.weightOf(float64(r.Stock.Paper.Grammage)))},
-		column{word: words.Say("show.size"), lines: plain(
-			in.told(b.Closed.Width, b.Closed.Height, b.Closed.Thickness),
-			words.Say("show.page", words.With{"size": in.told(r.Page.Width, r.Page.Height)}),
-			words.Say("show.weighs", words.With{"weight": in.weight()}))},
-		in.materials())
+	r := in.Book.Resolved
+	pages := append(in.pageLines(), in.weightOf(float64(r.Stock.Paper.Grammage)))
+	return append(append(all,
+		textColumn("show.pages", pages...),
+		textColumn("show.size", in.told(in.closedSizes()...), words.Say("show.page", words.With{"size": in.told(r.Page.Width, r.Page.Height)}),
+			words.Say("show.weighs", words.With{"weight": in.weight()})),
+		in.materials()), in.others()...)
+}
+
+// others are the columns that are there where something was typed for them.
+func (in Input) others() []column {
+	var all []column
 	if in.Offer.Media != "" {
-		all = append(all, column{word: words.Say("show.media"), lines: plain(in.Offer.Media)})
+		all = append(all, textColumn("show.media", in.Offer.Media))
 	}
 	if in.Offer.Studio != "" || in.Offer.Line != "" {
-		all = append(all, column{word: words.Say("show.studio"), lines: plain(in.Offer.Studio, in.Offer.Line)})
-	}
-	for i := range all {
-		all[i].measure()
+		all = append(all, textColumn("show.studio", in.Offer.Studio, in.Offer.Line))
 	}
 	return all
+}
+
+// textColumn is a word with a few texts under it, each in two lines at most.
+func textColumn(word string, texts ...string) column {
+	c := column{word: words.Say(word)}
+	for _, text := range texts {
+		for _, line := range brokenIn(text, draft.ValueType(), columnMost, 2) {
+			c.lines = append(c.lines, lineOfColumn{text: line, face: draft.ValueType()})
+		}
+	}
+	return c.measured()
+}
+
+// pageLines are pages and openings.
+func (in Input) pageLines() []string {
+	block := in.Book.Block
+	return []string{
+		words.Say("show.pages.count", words.With{"pages": block.Pages, "leaves": block.Leaves}),
+		words.Say("show.openings", words.With{"count": block.Openings.Inside, "whole": block.Openings.OneSheet}),
+	}
+}
+
+func (in Input) closedSizes() []measure.Length {
+	c := in.Book.Closed
+	return []measure.Length{c.Width, c.Height, c.Thickness}
 }
 
 // told is sizes as a customer is told them: whole millimetres, or eighths of an inch.
@@ -149,15 +161,15 @@ func (in Input) materials() column {
 	col := column{word: words.Say("show.materials")}
 	for _, m := range materialsOf(in.Book) {
 		name := fitted(m.name, draft.ValueType(), columnMost-chipWide-chipGap)
-		col.lines = append(col.lines, captionLineOf{text: name, face: draft.ValueType(), colour: m.colour, chip: true})
+		col.lines = append(col.lines, lineOfColumn{text: name, face: draft.ValueType(), of: m, chip: true})
 	}
-	return col
+	return col.measured()
 }
 
 func (in Input) priced() column {
 	col := column{word: words.Say("show.price")}
 	if in.Offer.Price != "" {
-		col.lines = append(col.lines, captionLineOf{text: fitted(in.Offer.Price, priceType(), columnMost), face: priceType()})
+		col.lines = append(col.lines, lineOfColumn{text: fitted(in.Offer.Price, priceType(), columnMost), face: priceType()})
 	} else {
 		col.word = words.Say("show.ready")
 	}
@@ -167,18 +179,16 @@ func (in Input) priced() column {
 			ready = words.Say("show.readyOn", words.With{"date": ready})
 		}
 		for _, part := range brokenIn(ready, draft.ValueType(), columnMost, 2) {
-			col.lines = append(col.lines, captionLineOf{text: part, face: draft.ValueType()})
+			col.lines = append(col.lines, lineOfColumn{text: part, face: draft.ValueType()})
 		}
 	}
-	return col
+	return col.measured()
 }
 
 func priceType() draft.Type { return draft.Title().At(21) }
 
-func (c *column) measure() {
-	if c.draw != nil {
-		return
-	}
+// measured is the column with its width.
+func (c column) measured() column {
 	if len(c.lines) > columnLines {
 		c.lines = c.lines[:columnLines]
 	}
@@ -190,6 +200,7 @@ func (c *column) measure() {
 		}
 		c.wide = max(c.wide, wide)
 	}
+	return c
 }
 
 // head is the title, large, with what kind of book it is, and the studio's picture
@@ -301,10 +312,7 @@ func (c column) set(s *draft.Sheet, x, y float64) {
 	for _, l := range c.lines {
 		from := x
 		if l.chip {
-			chip := draft.Box{X0: x, Y0: at - 11, X1: x + chipWide, Y1: at + 2}
-			around := []draft.P{{X: chip.X0, Y: chip.Y0}, {X: chip.X1, Y: chip.Y0}, {X: chip.X1, Y: chip.Y1}, {X: chip.X0, Y: chip.Y1}}
-			s.Face(around, l.colour, scene.None, scene.Plane{})
-			s.Outline(draft.PartLine(l.colour), around...)
+			chip(s, draft.P{X: x, Y: at}, l.of)
 			from += chipWide + chipGap
 		}
 		if l.face.Size > 18 {
@@ -316,4 +324,13 @@ func (c column) set(s *draft.Sheet, x, y float64) {
 			at += 2
 		}
 	}
+}
+
+// chip is a flat piece of a material's colour before its name.
+func chip(s *draft.Sheet, at draft.P, m material) {
+	b := draft.Box{X0: at.X, Y0: at.Y - 11, X1: at.X + chipWide, Y1: at.Y + 2}
+	around := []draft.P{{X: b.X0, Y: b.Y0}, {X: b.X1, Y: b.Y0}, {X: b.X1, Y: b.Y1}, {X: b.X0, Y: b.Y1}}
+	s = s.About(m.part, "")
+	s.Face(around, m.colour, scene.None, scene.Plane{})
+	s.Outline(draft.PartLine(m.colour), around...)
 }

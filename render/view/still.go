@@ -25,7 +25,8 @@ type table struct {
 	camera solid.Camera
 	frames []solid.Frame
 	boxes  []draft.Box // what each covers, its caption left out
-	scale  float64     // px of the page a millimetre, in the middle
+	rows   [][]int
+	scale  float64 // px of the page a millimetre, in the middle
 }
 
 // Air between exhibits, and the band that a caption takes under its own, px.
@@ -36,6 +37,7 @@ const (
 	bareBand    = 12.0
 	mostScale   = 6.0 // px a millimetre
 	worthARow   = 1.1 // times larger: else there is one row less
+	mostTries   = 60  // of a box in which hardly anything fits
 )
 
 // extent is what an exhibit covers round its place, px at one px a millimetre.
@@ -80,11 +82,11 @@ func (in Input) arrange(box draft.Box, all []exhibit) table {
 			continue
 		}
 		t.scale = min(max(t.scaleOf(rows, extents, all), 0.01), mostScale)
-		for t.scale > best.scale*worthARow && !t.place(rows, all) {
+		for tries := 0; tries < mostTries && t.scale > best.scale*worthARow && !t.place(rows, all); tries++ {
 			t.scale *= 0.975
 		}
 		if t.scale > best.scale*worthARow {
-			best = t
+			best, best.rows = t, rows
 		}
 	}
 	return best

@@ -92,7 +92,7 @@ func openSolidOf(b book.Book, o opening) openSolid {
 	k.gutter = (share - 0.5) * min(b.Block.SpineThickness.MM(), 2*k.spineHalf)
 	k.low = k.spinePlate + min(0.4, total/4)
 	if o.left == 0 {
-		k.gutter, k.low = -k.spineHalf, k.plate
+		k.gutter, k.low = k.pasted-k.page, k.plate // as it lies on the board, closed
 	}
 	k.stitches = stitchesOf(b)
 	return k
