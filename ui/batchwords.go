@@ -44,7 +44,7 @@ func (p *batchPage) variantNames() []string {
 // materials are the names of those of a kind, and that of the design's own.
 func (p *batchPage) materials(kind stock.Kind) []string {
 	names := []string{asDesigned()}
-	for _, m := range p.window.session.Shelf().OfKind(kind) {
+	for _, m := range p.window.session.Offered().OfKind(kind) {
 		names = append(names, m.Name)
 	}
 	return names

@@ -60,6 +60,7 @@ func withGrain(s *session.Session) *session.Session {
 	p := s.Project()
 	p.Decisions.Design.Paper.Turned = false
 	tried := session.New(p, "")
+	tried.SetOwn(s.Own())
 	tried.SetSystem(s.System())
 	return tried
 }

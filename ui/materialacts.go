@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 
 	"grainwise/assets/words"
-	"grainwise/model/book"
 	"grainwise/model/project"
 	"grainwise/model/stock"
 	"grainwise/ui/controls"
@@ -56,13 +55,13 @@ func (s *materialSummary) askDelete() {
 		}
 	}
 	books := w.booksWith(m)
-	if len(s.item.used) == 0 && len(books) == 0 {
+	if !s.item.taken() && len(books) == 0 {
 		remove()
 		return
 	}
 	text := ""
-	if len(s.item.used) > 0 {
-		text = words.Say("materials.deleteUsed", words.With{"book": w.name(), "what": usedFor(s.item.used)}) + "\n"
+	if s.item.taken() {
+		text = words.Say("materials.deleteUsed", words.With{"book": w.name(), "what": s.item.usedFor()}) + "\n"
 	}
 	if len(books) > 0 {
 		text += words.Say("materials.deleteBooks", words.With{"books": strings.Join(books, ", ")}) + "\n"
@@ -83,11 +82,8 @@ func (w *Window) booksWith(m stock.Material) []string {
 		if err != nil {
 			continue
 		}
-		for _, param := range book.MaterialParams() {
-			if param.Stock == m.Kind && param.Get(p.Decisions).Word == m.Name && param.Applies(p.Decisions.Design) {
-				names = append(names, fileName(path))
-				break
-			}
+		if len(usesOf(p.Decisions, m))+len(variantsOf(p.Batch, m)) > 0 {
+			names = append(names, fileName(path))
 		}
 	}
 	return names

@@ -3,7 +3,6 @@ package ui
 import (
 	"bytes"
 	"path/filepath"
-	"strings"
 	"time"
 
 	"grainwise/assets/words"
@@ -20,8 +19,7 @@ func after(d time.Duration, do func()) { time.AfterFunc(d, do) }
 // askImport asks for a table and takes its materials in.
 func (p *materialsPage) askImport() {
 	w := p.window
-	w.askPath(func(d Dialogs) (string, error) { return d.Open(words.Say("materials.fileName") + TableEnding) },
-		func(take func(string)) { w.toolkitOpenOf([]string{TableEnding}, take) }, p.importFrom)
+	w.askPath(func(d Dialogs) (string, error) { return d.Open(w.beginningOf(TableEnding)) }, w.toolkitTable, p.importFrom)
 }
 
 // importFrom reads a table, all of it or nothing, and asks before it changes the
@@ -72,43 +70,15 @@ func (p *materialsPage) askTakeIn(name string, all []stock.Material) {
 		}})
 }
 
-// askExport asks where to, and writes the whole shelf as a table.
-func (p *materialsPage) askExport() {
-	w := p.window
-	w.askPath(func(d Dialogs) (string, error) { return d.Save(words.Say("materials.fileName") + TableEnding) },
-		func(take func(string)) {
-			w.toolkitFolder(func(folder string) {
-				take(filepath.Join(folder, words.Say("materials.fileName")+TableEnding))
-			})
-		}, p.exportTo)
+// export asks where to, and writes the whole shelf as a table.
+func (p *materialsPage) export() {
+	p.window.saveFile(TableEnding, p.asTable)
 }
 
-// exportTo writes the table; a name without an ending gets one, and a file that
-// nobody was asked about is not written over unasked.
-func (p *materialsPage) exportTo(path string) {
-	w := p.window
-	if !strings.EqualFold(filepath.Ext(path), TableEnding) {
-		path += TableEnding
-		if exists(path) {
-			w.askReplace(path, func() { p.write(path) })
-			return
-		}
-	}
-	p.write(path)
-}
-
-func (p *materialsPage) write(path string) {
-	w := p.window
+func (p *materialsPage) asTable() ([]byte, error) {
 	var b bytes.Buffer
-	if err := table.CSV(&b, table.Materials(w.session.Own().Materials)); err != nil {
-		w.complain(err)
-		return
-	}
-	if err := project.WriteFile(path, b.Bytes()); err != nil {
-		w.complain(err)
-		return
-	}
-	w.status.say(words.Say("materials.exported", words.With{"name": filepath.Base(path), "count": len(w.session.Own().Materials)}))
+	err := table.CSV(&b, table.Materials(p.window.session.Own().Materials))
+	return b.Bytes(), err
 }
 
 // askPhoto asks for a picture, keeps it and tells its name.
@@ -117,7 +87,7 @@ func (w *Window) askPhoto(take func(name string)) {
 	for _, e := range PictureEndings() {
 		endings = append(endings, "."+e)
 	}
-	w.askPath(func(d Dialogs) (string, error) { return d.Open(words.Say("materials.photoName") + PictureEnding) },
+	w.askPath(func(d Dialogs) (string, error) { return d.Open(w.beginningOf(PictureEnding)) },
 		func(take func(string)) { w.toolkitOpenOf(endings, take) },
 		func(path string) { w.takePhoto(path, take) })
 }

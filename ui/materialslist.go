@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"grainwise/assets/words"
+	"grainwise/model/batch"
 	"grainwise/model/book"
 	"grainwise/model/measure"
 	"grainwise/model/stock"
@@ -18,10 +19,14 @@ import (
 // shelved is a material with where it lies and what the open book takes it for.
 type shelved struct {
 	stock.Material
-	onShelf bool // on the maker's own; else in this book alone
-	other   bool // the book has it with other facts than the shelf
-	used    []book.Param
+	onShelf bool         // on the maker's own; else in this book alone
+	other   bool         // the book has it with other facts than the shelf
+	used    []book.Param // by the design
+	in      []string     // the variants of its batch that take it
 }
+
+// taken says whether the open book or a variant of it has it.
+func (s shelved) taken() bool { return len(s.used)+len(s.in) > 0 }
 
 // materials are those on the maker's shelf, and those that the open book alone
 // has and uses.
@@ -29,8 +34,8 @@ func (w *Window) materials() []shelved {
 	s := w.session
 	var all []shelved
 	for _, m := range s.Own().Materials {
-		item := shelved{Material: m, onShelf: true, used: w.usesOf(m.Kind, m.Name)}
-		if has, ok := s.Shelf().Find(m.Kind, m.Name); ok && len(item.used) > 0 {
+		item := shelved{Material: m, onShelf: true, used: usesOf(s.Decisions(), m), in: variantsOf(s.Batch(), m)}
+		if has, ok := s.Shelf().Find(m.Kind, m.Name); ok && item.taken() {
 			item.other = !has.Equal(m)
 		}
 		all = append(all, item)
@@ -39,30 +44,51 @@ func (w *Window) materials() []shelved {
 		if _, there := s.Own().Find(m.Kind, m.Name); there {
 			continue
 		}
-		if used := w.usesOf(m.Kind, m.Name); len(used) > 0 {
-			all = append(all, shelved{Material: m, used: used})
+		item := shelved{Material: m, used: usesOf(s.Decisions(), m), in: variantsOf(s.Batch(), m)}
+		if item.taken() {
+			all = append(all, item)
 		}
 	}
 	return all
 }
 
-// usesOf is what the open book takes a material for.
-func (w *Window) usesOf(kind stock.Kind, name string) []book.Param {
-	d := w.session.Decisions()
+// usesOf is what a design takes a material for.
+func usesOf(d book.Decisions, m stock.Material) []book.Param {
 	var used []book.Param
 	for _, p := range book.MaterialParams() {
-		if p.Stock == kind && p.Get(d).Word == name && p.Applies(d.Design) {
+		if p.Stock == m.Kind && p.Get(d).Word == m.Name && p.Applies(d.Design) {
 			used = append(used, p)
 		}
 	}
 	return used
 }
 
-// usedFor names what a material is taken for: "Covering, Sides".
-func usedFor(used []book.Param) string {
+// variantsOf names the variants of a batch that set a material.
+func variantsOf(b batch.Batch, m stock.Material) []string {
 	var names []string
-	for _, p := range used {
+	for _, v := range b.Variants {
+		if slices.ContainsFunc(v.Patch, func(set batch.Setting) bool {
+			p, known := book.Lookup(set.Key)
+			return known && p.Kind == book.KindMaterial && p.Stock == m.Kind && set.Value.Word == m.Name
+		}) {
+			names = append(names, v.Name)
+		}
+	}
+	return names
+}
+
+// usedFor names what a material is taken for: "Covering, Sides, 2 variants".
+func (s shelved) usedFor() string {
+	var names []string
+	for _, p := range s.used {
 		names = append(names, p.Short())
+	}
+	switch len(s.in) {
+	case 0:
+	case 1:
+		names = append(names, words.Say("materials.variant"))
+	default:
+		names = append(names, words.Say("materials.variants", words.With{"n": len(s.in)}))
 	}
 	return strings.Join(names, ", ")
 }
@@ -82,11 +108,11 @@ func searched(all []shelved, text string) []shelved {
 // said is everything about a material that somebody may look for.
 func (s shelved) said() []string {
 	all := []string{s.Name, kindName(s.Kind), s.Supplier, s.Lot, s.Notes, s.FrontTest, s.BackTest, s.Colour,
-		grainName(s.Grain), s.Number.String(), s.Pounds.String(), s.Price.Amount.String(), usedFor(s.used)}
+		grainName(s.Grain), s.Number.String(), s.Pounds.String(), s.Price.Amount.String(), s.usedFor()}
 	if s.Weave != "" {
 		all = append(all, words.Say("materials.weave."+string(s.Weave)))
 	}
-	if len(s.used) > 0 {
+	if s.taken() {
 		all = append(all, words.Say("materials.inBook"))
 	}
 	return all
@@ -121,7 +147,7 @@ func materialColumns() []controls.TableColumn {
 	return []controls.TableColumn{
 		column("name", 0, 180, 0, false), column("size", 178, 0, 0, false), column("grain", 84, 0, 3, false),
 		column("thickness", 92, 0, 0, true), column("weight", 92, 0, 2, true), column("price", 104, 0, 1, true),
-		column("priced", 90, 0, 5, false), column("supplier", 130, 0, 6, false), column("used", 104, 0, 4, false),
+		column("priced", 90, 0, 5, false), column("supplier", 130, 0, 6, false), column("used", 140, 0, 4, false),
 	}
 }
 
@@ -164,7 +190,7 @@ func byColumn(a, b shelved, column int) int {
 	case supplierColumn:
 		return strings.Compare(strings.ToLower(a.Supplier), strings.ToLower(b.Supplier))
 	case usedColumn:
-		return cmp.Compare(len(b.used), len(a.used))
+		return cmp.Compare(len(b.used)+len(b.in), len(a.used)+len(a.in))
 	}
 	return strings.Compare(strings.ToLower(a.Name), strings.ToLower(b.Name))
 }
@@ -181,10 +207,9 @@ func (p *materialsPage) rows() (rows []controls.TableRow, chosen int) {
 		if idOf(item.Material) == p.chosen {
 			chosen = i
 		}
-		used := usedFor(item.used)
 		rows = append(rows, controls.TableRow{Swatch: colourOf(item.Colour), Cells: []string{
 			item.Name, sizeText(item.Material, system), grainName(item.Grain), thicknessText(item.Material, system),
-			weightText(item.Material), priceText(item.Material), dateText(item.Price.On), item.Supplier, used,
+			weightText(item.Material), priceText(item.Material), dateText(item.Price.On), item.Supplier, item.usedFor(),
 		}})
 	}
 	return rows, chosen

@@ -66,7 +66,7 @@ func (p *materialsPage) build() {
 	p.count = controls.NewLabel(controls.QuietLabel, "")
 	add := controls.NewButton(controls.Framed, words.Say("materials.add"), func() { p.openForm(stock.Material{}, false) })
 	in := controls.NewButton(controls.Plain, words.Say("materials.import"), p.askImport)
-	out := controls.NewButton(controls.Plain, words.Say("materials.export"), p.askExport)
+	out := controls.NewButton(controls.Plain, words.Say("materials.export"), p.export)
 	p.bar = controls.AcrossGiving(8, []fyne.CanvasObject{p.count},
 		controls.Fixed(searchWidth, 0, p.search), p.count, controls.Spring(), in, out, add)
 	p.said = controls.NewParagraph("")

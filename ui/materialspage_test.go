@@ -19,7 +19,6 @@ import (
 	"grainwise/model/measure"
 	"grainwise/model/project"
 	"grainwise/model/stock"
-	"grainwise/render/table"
 	"grainwise/ui/controls"
 )
 
@@ -110,8 +109,8 @@ func TestWhatChangesIsSaidBefore(t *testing.T) {
 		"0.22 → 0.24 mm",
 		fmt.Sprintf("%.2f → %.2f", before.Block.SpineThickness.MM(), after.Block.SpineThickness.MM()),
 		fmt.Sprintf("%.0f g → %.0f g", before.Mass.Total(), after.Mass.Total()),
-		fmt.Sprintf("%.1f → %.1f", before.Use.SheetsABook, after.Use.SheetsABook),
-		fmt.Sprintf("%v → %v", strings.TrimSuffix(before.Use.Cost.String(), " EUR"), strings.TrimSuffix(after.Use.Cost.String(), " EUR")),
+		fmt.Sprintf("%.2f → %.2f", before.Use.SheetsABook, after.Use.SheetsABook),
+		fmt.Sprintf("%v → %v", before.Use.Cost, after.Use.Cost),
 	} {
 		if !strings.Contains(said, want) {
 			t.Errorf("%q is not said:\n%s", want, said)
@@ -342,17 +341,12 @@ func TestMaterialsComeInFromATable(t *testing.T) {
 }
 
 func TestTheShelfGoesOutAsATable(t *testing.T) {
-	w := openMaterials(t)
 	path := filepath.Join(t.TempDir(), "shelf")
-	w.shelfPage.exportTo(path)
+	w := openMaterials(t, func(p *Ports) { p.Dialogs = dialogs{path, nil} })
+	w.shelfPage.export()
 	all, err := project.ImportMaterials(path + TableEnding)
 	if err != nil || !(stock.Shelf{Materials: all}).Equal(stock.Default()) {
 		t.Errorf("%d come back, %v", len(all), err)
-	}
-	var b bytes.Buffer
-	table.CSV(&b, table.Materials(all))
-	if data, _ := os.ReadFile(path + TableEnding); !bytes.Equal(data, b.Bytes()) {
-		t.Error("not the same table")
 	}
 }
 

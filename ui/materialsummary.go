@@ -11,6 +11,7 @@ import (
 
 	"grainwise/assets/words"
 	"grainwise/model/book"
+	"grainwise/model/compare"
 	"grainwise/model/stock"
 	"grainwise/ui/controls"
 )
@@ -200,22 +201,19 @@ func (s *materialSummary) effect(target book.Param) []fyne.CanvasObject {
 	case inUse:
 		list = append(list, prosePart(words.Say("materials.otherFacts")))
 	}
-	for _, f := range t.figures(system) {
-		value := words.Say("materials.fromTo", words.With{"from": f.from, "to": f.to})
-		if f.from == f.to || strings.HasPrefix(f.to, f.from+" ") {
-			value = words.Say("materials.stays", words.With{"value": f.to})
+	figures, told := t.figures(system), compare.Findings(t.both(), system)
+	for _, f := range figures {
+		list = append(list, s.line(f.Name, words.Say("materials.fromTo", words.With{"from": f.Values[0], "to": f.Values[1]}))...)
+	}
+	for _, f := range told {
+		key := "materials.gone"
+		if f.In[1] {
+			key = "materials.found"
 		}
-		list = append(list, s.line(f.name, value)...)
+		list = append(list, prosePart(words.Say(key, words.With{"level": f.Level.Label(), "text": f.Text})))
 	}
-	style := findingStyle(system)
-	for _, f := range t.found {
-		list = append(list, prosePart(words.Say("materials.found", words.With{"level": f.Level.Label(), "text": f.Text(style)})))
-	}
-	for _, f := range t.gone {
-		list = append(list, prosePart(words.Say("materials.gone", words.With{"level": f.Level.Label(), "text": f.Text(style)})))
-	}
-	if len(t.found)+len(t.gone) == 0 {
-		list = append(list, prosePart(words.Say("materials.sameFindings")))
+	if len(figures)+len(told) == 0 {
+		list = append(list, prosePart(words.Say("materials.nothingMoves")))
 	}
 	if typed := factsTyped(t.decisions, target, system); len(typed) > 0 {
 		list = append(list, prosePart(words.Say("materials.typed", words.With{"facts": strings.Join(typed, ", ")})))

@@ -18,10 +18,12 @@ var newBookKeys = [...]string{"page.height", "page.width", "paper", "sections.co
 // newBookSheet asks for the sizes of a new book, in millimetres or inches. The
 // book being asked for is a session of its own until it is taken.
 func newBookSheet(w *Window) {
-	made := session.New(project.New(w.session.System()), "")
+	begin := func(system measure.System) project.Project { return project.New(system).Carrying(w.session.Own()) }
+	made := session.New(begin(w.session.System()), "")
+	made.SetOwn(w.session.Own())
 	list := controls.Down(4)
 	units := controls.NewSegment([]string{measure.Metric.Label(), measure.Imperial.Label()}, func(i int) {
-		made.Replace(project.New(systems[i]), "")
+		made.Replace(begin(systems[i]), "")
 	})
 	list.Add(controls.Inset(0, 6, 22, 6, controls.Across(8, controls.NewLabel(controls.PlainLabel, words.Say("new.unit")), controls.Spring(), units)))
 	rows := newBookRows(made, list)

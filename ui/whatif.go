@@ -1,15 +1,12 @@
 package ui
 
 import (
-	"slices"
-
 	"grainwise/assets/words"
 	"grainwise/model/book"
 	"grainwise/model/check"
+	"grainwise/model/compare"
 	"grainwise/model/measure"
-	"grainwise/model/project"
 	"grainwise/model/stock"
-	"grainwise/ui/preview"
 	"grainwise/ui/session"
 )
 
@@ -18,11 +15,9 @@ type trial struct {
 	material  stock.Material
 	target    book.Param // what it would be taken for
 	decisions book.Decisions
-	before    book.Book
-	after     book.Book
-	found     []check.Finding // that only the changed book has
-	gone      []check.Finding // that only the present one has
-	problem   string          // why it cannot be taken; empty where it can
+	before    compare.Design
+	after     compare.Design
+	problem   string // why it cannot be taken; empty where it can
 }
 
 // threadKey is what a thread sets: its diameter, for a design names no thread.
@@ -47,7 +42,7 @@ func (w *Window) targets(kind stock.Kind) []book.Param {
 // try computes the open book with a material taken for something.
 func (w *Window) try(m stock.Material, target book.Param) trial {
 	s := w.session
-	t := trial{material: m, target: target, decisions: s.Decisions(), before: s.Book()}
+	t := trial{material: m, target: target, decisions: s.Decisions(), before: compare.Design{Book: s.Book(), Findings: s.Findings()}}
 	value := book.WordValue(m.Name)
 	if m.Kind == stock.Thread {
 		value = book.LengthValue(m.Thickness)
@@ -61,26 +56,9 @@ func (w *Window) try(m stock.Material, target book.Param) trial {
 	if m.Kind != stock.Thread {
 		p.Shelf = p.Shelf.With(m)
 	}
-	t.after = p.Book()
-	findings := standing(p, t.after, s.Studio())
-	t.found, t.gone = missing(findings, s.Findings()), missing(s.Findings(), findings)
+	t.after.Book = p.Book()
+	t.after.Findings = check.Standing(p.Findings(t.after.Book, s.Studio()))
 	return t
-}
-
-func standing(p project.Project, b book.Book, in project.Studio) []check.Finding {
-	return check.Standing(p.Findings(b, in))
-}
-
-// missing are the findings of one list that the other has not.
-func missing(from, other []check.Finding) []check.Finding {
-	var some []check.Finding
-	for _, f := range from {
-		same := func(o check.Finding) bool { return o.Identity() == f.Identity() && o.Level == f.Level }
-		if !slices.ContainsFunc(other, same) {
-			some = append(some, f)
-		}
-	}
-	return some
 }
 
 // take has the open book use the material: one step to undo.
@@ -93,40 +71,23 @@ func (w *Window) take(t trial) {
 	w.session.Use(name, t.decisions, t.material)
 }
 
-// figure is a value before and after.
-type figure struct{ name, from, to string }
-
-// figures are the thickness of the material, the book's key figures, and every
-// size to cut that moves.
-func (t trial) figures(system measure.System) []figure {
+// figures are the thickness of the material, and whatever of the book reads
+// otherwise with it.
+func (t trial) figures(system measure.System) []compare.Row {
 	thin := thinStyle(system)
-	var all []figure
-	if was, is := thicknessIn(t.before, t.target), thicknessIn(t.after, t.target); was > 0 && is > 0 {
-		all = append(all, figure{words.Say("materials.column.thickness"), thin.Format(was), thin.WithUnit(is)})
+	var all []compare.Row
+	if was, is := thicknessIn(t.before.Book, t.target), thicknessIn(t.after.Book, t.target); was > 0 && is > 0 && was != is {
+		all = append(all, compare.Row{Name: words.Say("materials.column.thickness"), Values: []string{thin.Format(was), thin.WithUnit(is)}})
 	}
-	before, after := preview.Figures(t.before, system), preview.Figures(t.after, system)
-	for _, i := range []int{spineFigure, sheetsFigure, massFigure, costFigure} {
-		name := after[i].Name
-		if i == costFigure && t.after.Use.Priced {
-			name = words.Say("materials.cost", words.With{"currency": after[i].Under})
-		}
-		all = append(all, figure{name, before[i].Value, after[i].Value})
-	}
-	for _, m := range movedSizes(t.before, t.after, system) {
-		if m.by != "" {
-			all = append(all, figure{sentence(m.name), m.from, m.to})
+	for _, row := range compare.Differing(compare.Rows(t.both(), system)) {
+		if row.Values[1] != t.material.Name { // that it is another one is known
+			all = append(all, row)
 		}
 	}
 	return all
 }
 
-// The key figures that a material moves, by their places in the title block.
-const (
-	spineFigure  = 2
-	sheetsFigure = 5
-	massFigure   = 6
-	costFigure   = 7
-)
+func (t trial) both() []compare.Design { return []compare.Design{t.before, t.after} }
 
 // thicknessIn is how thick what is taken for something is in a book.
 func thicknessIn(b book.Book, target book.Param) measure.Length {

@@ -37,6 +37,24 @@ func New(system measure.System) Project {
 	}
 }
 
+// Carrying is the project with those of its materials alone that the design
+// names, as they lie on a shelf that has them.
+func (p Project) Carrying(shelf stock.Shelf) Project {
+	var carried stock.Shelf
+	for _, param := range book.MaterialParams() {
+		name := param.Get(p.Decisions).Word
+		m, has := shelf.Find(param.Stock, name)
+		if !has {
+			m, has = p.Shelf.Find(param.Stock, name)
+		}
+		if has {
+			carried = carried.With(m)
+		}
+	}
+	p.Shelf = carried
+	return p
+}
+
 const demoFile = "demo.json"
 
 // Demo is the project that a newcomer sees first, a fresh copy each time.

@@ -159,3 +159,23 @@ func TestATableIsTakenInWhollyOrNot(t *testing.T) {
 		t.Error("a folder is read")
 	}
 }
+
+// A new project carries what its design names, as it lies on the maker's shelf,
+// and opens without that shelf.
+func TestANewProjectCarriesWhatItNames(t *testing.T) {
+	own := stock.Default().Without(stock.Board, "Groynes 2.5")
+	paper, _ := own.Find(stock.Paper, "Ebbwhite Drawing 170")
+	paper.Thickness = measure.MM(0.25)
+	p := New(measure.Metric).Carrying(own.With(paper))
+	data, err := p.Encode()
+	if err != nil {
+		t.Fatal(err)
+	}
+	again, err := Decode(data, "new")
+	if err != nil || !again.Equal(p) || again.Book().Resolved.Stock.Paper.Thickness != measure.MM(0.25) {
+		t.Errorf("%v", err)
+	}
+	if len(p.Shelf.Materials) > 14 || len(again.Book().Resolved.Unknown) > 0 {
+		t.Errorf("%d materials, unknown %v", len(p.Shelf.Materials), again.Book().Resolved.Unknown)
+	}
+}

@@ -43,13 +43,6 @@ func (s Shelf) Without(kind Kind, name string) Shelf {
 	return s
 }
 
-// Keep is the shelf with the materials that are wanted alone.
-func (s Shelf) Keep(wanted func(Kind, string) bool) Shelf {
-	s = s.Clone()
-	s.Materials = slices.DeleteFunc(s.Materials, func(m Material) bool { return !wanted(m.Kind, m.Name) })
-	return s
-}
-
 // at is where the material of the same kind and name stands, -1 for none.
 func (s Shelf) at(m Material) int {
 	return slices.IndexFunc(s.Materials, func(o Material) bool { return o.Kind == m.Kind && o.Name == m.Name })

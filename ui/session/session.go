@@ -155,7 +155,7 @@ func (s *Session) Set(key string, v book.Value) error {
 		return err
 	}
 	to := s.state()
-	to.decisions, to.carried = d, s.carriedFor(p, v)
+	to.decisions = d
 	s.change(to, key, "")
 	return nil
 }
@@ -168,6 +168,7 @@ func (s *Session) Apply(name string, d book.Decisions) {
 }
 
 func (s *Session) change(to state, mark, name string) {
+	s.carry(&to)
 	if to == s.state() {
 		return
 	}

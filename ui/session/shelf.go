@@ -1,6 +1,7 @@
 package session
 
 import (
+	"grainwise/model/batch"
 	"grainwise/model/book"
 	"grainwise/model/stock"
 )
@@ -41,11 +42,11 @@ func (s *Session) ChangeOwn(name string, shelf stock.Shelf) {
 // maker's own shelf had it before it became this one: nobody would look for it
 // in the project.
 func (s *Session) without(shelf stock.Shelf) *stock.Shelf {
-	left := s.project.Shelf
+	left, in := s.project.Shelf, namedBy(s.project.Decisions, s.batch)
 	for _, m := range s.project.Shelf.Materials {
 		was, had := s.own.Find(m.Kind, m.Name)
 		is, has := shelf.Find(m.Kind, m.Name)
-		if had && was.Equal(m) && !(has && is.Equal(m)) && !s.Named(m.Kind, m.Name) {
+		if had && was.Equal(m) && !(has && is.Equal(m)) && !in[named{m.Kind, m.Name}] {
 			left = left.Without(m.Kind, m.Name)
 		}
 	}
@@ -55,15 +56,48 @@ func (s *Session) without(shelf stock.Shelf) *stock.Shelf {
 	return &left
 }
 
-// Named says whether a decision names a material, whether or not it means
-// anything for this design.
-func (s *Session) Named(kind stock.Kind, name string) bool {
+// named is a kind and name of a material.
+type named struct {
+	kind stock.Kind
+	name string
+}
+
+// namedBy are the materials that decisions and the variants of a batch name,
+// whether or not they mean anything for the design.
+func namedBy(d book.Decisions, b *batch.Batch) map[named]bool {
+	all := map[named]bool{}
 	for _, p := range book.MaterialParams() {
-		if p.Stock == kind && p.Get(s.project.Decisions).Word == name {
-			return true
+		all[named{p.Stock, p.Get(d).Word}] = true
+	}
+	if b == nil {
+		return all
+	}
+	for _, v := range b.Variants {
+		for _, set := range v.Patch {
+			if p, known := book.Lookup(set.Key); known && p.Kind == book.KindMaterial {
+				all[named{p.Stock, set.Value.Word}] = true
+			}
 		}
 	}
-	return false
+	return all
+}
+
+// carry has a state's project carry what it names anew: as it lies on the maker's
+// own shelf. What was named before stays as the project has it.
+func (s *Session) carry(to *state) {
+	before, after := namedBy(s.project.Decisions, s.batch), namedBy(to.decisions, to.batch)
+	shelf, changed := *to.carried, false
+	for _, m := range s.own.Materials {
+		if n := (named{m.Kind, m.Name}); before[n] || !after[n] {
+			continue
+		}
+		if now, carried := shelf.Find(m.Kind, m.Name); !carried || !now.Equal(m) {
+			shelf, changed = shelf.With(m), true
+		}
+	}
+	if changed {
+		to.carried = &shelf
+	}
 }
 
 // ownAt brings the maker's own shelf to where so many changes of it are done.
@@ -84,6 +118,7 @@ func (s *Session) ownAt(count int) {
 type offer struct {
 	carried *stock.Shelf
 	named   book.Decisions
+	batch   *batch.Batch
 	ownTurn int
 	shelf   stock.Shelf
 }
@@ -92,12 +127,15 @@ type offer struct {
 // own shelf, then what else the project carries; those that it names are as the
 // project has them. It is not to be changed.
 func (s *Session) Offered() stock.Shelf {
-	if s.offered.carried != s.carried || s.offered.ownTurn != s.ownTurn || s.offered.named != s.project.Decisions {
+	if s.offered.carried != s.carried || s.offered.ownTurn != s.ownTurn || s.offered.named != s.project.Decisions || s.offered.batch != s.batch {
 		all := s.own.Beside(s.project.Shelf)
-		for _, m := range s.project.Shelf.Keep(s.Named).Materials {
-			all = all.With(m)
+		in := namedBy(s.project.Decisions, s.batch)
+		for _, m := range s.project.Shelf.Materials {
+			if in[named{m.Kind, m.Name}] {
+				all = all.With(m)
+			}
 		}
-		s.offered = offer{s.carried, s.project.Decisions, s.ownTurn, all}
+		s.offered = offer{s.carried, s.project.Decisions, s.batch, s.ownTurn, all}
 	}
 	return s.offered.shelf
 }
@@ -121,18 +159,6 @@ func (s *Session) carrying(m stock.Material) *stock.Shelf {
 	}
 	with := s.project.Shelf.With(m)
 	return &with
-}
-
-// carriedFor is the project's shelf with what a value names: as the project has
-// it where it is in use, else as it lies on the maker's own shelf.
-func (s *Session) carriedFor(p book.Param, v book.Value) *stock.Shelf {
-	if p.Kind != book.KindMaterial || s.Named(p.Stock, v.Word) {
-		return s.carried
-	}
-	if m, has := s.own.Find(p.Stock, v.Word); has {
-		return s.carrying(m)
-	}
-	return s.carried
 }
 
 // take makes a whole change at once, as one step.

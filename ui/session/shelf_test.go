@@ -5,6 +5,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"grainwise/model/batch"
 	"grainwise/model/book"
 	"grainwise/model/measure"
 	"grainwise/model/project"
@@ -119,7 +120,7 @@ func TestTheShelfCanBeUndone(t *testing.T) {
 func TestTheOfferFollowsTheShelf(t *testing.T) {
 	s, _ := begin()
 	s.SetOwn(s.Shelf())
-	other := s.Offered().OfKind(stock.Covering)[1] // not the one in use
+	other, _ := s.Offered().Find(stock.Covering, "Slackwater") // that neither the design nor a variant names
 	s.ChangeOwn("gone", s.Own().Without(stock.Covering, other.Name))
 	if _, offered := s.Offered().Find(stock.Covering, other.Name); offered {
 		t.Errorf("%s is still offered", other.Name)
@@ -140,5 +141,28 @@ func TestTheOfferFollowsTheShelf(t *testing.T) {
 	s.ChangeOwn("gone", s.Own().Without(stock.Covering, other.Name))
 	if _, offered := s.Offered().Find(stock.Covering, other.Name); !offered {
 		t.Error("what is in use is not offered")
+	}
+}
+
+// What a variant of the batch takes is in use as well: the project keeps it, and
+// opens again.
+func TestVariantsCarryTheirMaterials(t *testing.T) {
+	s, _ := begin()
+	s.SetOwn(s.Shelf().With(wrack()))
+	b := s.Batch().Clone()
+	v := batch.Variant{Name: "in wrack", Patch: batch.Patch{{Key: "covering", Value: book.WordValue("Wrack")}}}
+	b.Variants = append(b.Variants, v)
+	s.SetBatch(b, "", "variant")
+	s.ChangeOwn("all gone", stock.Shelf{})
+	if _, carried := s.Shelf().Find(stock.Covering, "Wrack"); !carried {
+		t.Fatal("the variant's cloth is not carried")
+	}
+	data, err := s.Project().Encode()
+	if err != nil {
+		t.Fatal(err)
+	}
+	again, err := project.Decode(data, "again")
+	if err != nil || len(again.Batch.Variants) != len(b.Variants) {
+		t.Errorf("it does not open again: %v", err)
 	}
 }

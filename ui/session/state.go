@@ -119,6 +119,7 @@ func (s *Session) SetBatch(b batch.Batch, mark, name string) {
 	}
 	to := s.state()
 	to.batch = heldBatch(b)
+	s.carry(&to)
 	s.steps.Record(s.state(), to, mark, s.Now(), func(state, state) string { return name })
 	s.become(to)
 }
