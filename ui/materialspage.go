@@ -49,6 +49,12 @@ func newMaterialsPage(w *Window) *materialsPage {
 	p.table.OnChoose = func(i int) { p.choose(idOf(p.items[i].Material)) }
 	p.table.OnOpen = func(i int) { p.choose(idOf(p.items[i].Material)); p.summary.edit() }
 	p.table.OnSort = p.sortBy
+	p.table.OnInsert = func() { p.openForm(stock.Material{}, false) }
+	p.table.OnDelete = func() {
+		if p.summary.item.onShelf {
+			p.summary.askDelete()
+		}
+	}
 	p.build()
 	if now, err := w.ports.Shelf.Read(); err == nil {
 		w.holdShelf(now) // another window may have changed it

@@ -457,6 +457,17 @@ func TestTheMaterialsByKeyboard(t *testing.T) {
 		t.Fatal("Enter opens nothing")
 	}
 	w.escape()
+	own := len(w.session.Own().Materials)
+	p.pick(t, stock.Paper, "Brackmud Grey 120")
+	p.table.Body().TypedKey(&fyne.KeyEvent{Name: fyne.KeyDelete})
+	if len(w.session.Own().Materials) != own-1 || len(w.sheets) > 0 {
+		t.Error("Delete takes nothing off the shelf")
+	}
+	p.table.Body().TypedKey(&fyne.KeyEvent{Name: fyne.KeyInsert})
+	if len(w.sheets) != 1 {
+		t.Error("Insert asks for nothing new")
+	}
+	w.escape()
 	for area, want := range map[int]int{columnArea: columnArea, drawingArea: drawingArea, findingsArea: findingsArea, barArea: barArea} {
 		if w.focusArea(area); w.area() != want {
 			t.Errorf("area %d: the focus is in %d", area, w.area())

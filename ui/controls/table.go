@@ -33,6 +33,8 @@ type Table struct {
 	// OnChoose is told the index of a row chosen, OnOpen that of one opened by
 	// Enter or two clicks, OnSort the index of a column whose head was pressed.
 	OnChoose, OnOpen, OnSort func(int)
+	// OnDelete and OnInsert are those keys; nil where they do nothing.
+	OnDelete, OnInsert func()
 
 	columns []TableColumn
 	heads   []*tableHead
@@ -40,7 +42,7 @@ type Table struct {
 	box     *fyne.Container
 }
 
-// NewTable makes a table without rows; empty is said where there are none.
+// NewTable makes a table without rows.
 func NewTable(columns []TableColumn) *Table {
 	t := &Table{columns: columns}
 	for i, c := range columns {

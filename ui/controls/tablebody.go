@@ -106,10 +106,14 @@ func (b *tableBody) TypedKey(key *fyne.KeyEvent) {
 	switch {
 	case moves:
 		b.step(by)
-	case key.Name == fyne.KeyReturn || key.Name == fyne.KeyEnter || key.Name == fyne.KeySpace:
+	case key.Name == fyne.KeyReturn || key.Name == fyne.KeyEnter || key.Name == fyne.KeySpace || key.Name == fyne.KeyF2:
 		if b.chosen >= 0 {
 			tell(b.table.OnOpen, b.chosen)
 		}
+	case key.Name == fyne.KeyDelete:
+		call(b.table.OnDelete)
+	case key.Name == fyne.KeyInsert:
+		call(b.table.OnInsert)
 	default:
 		handOn(b, key)
 	}
