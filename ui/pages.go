@@ -59,8 +59,18 @@ func (b *pagesBar) turn(to int) {
 	for i, tab := range b.tabs {
 		tab.SetOn(i == to)
 	}
+	b.sides.Chips()[0].SetText(sideBeside(pageNames[to]))
 	b.sides.Chips()[1].SetText(words.Say("side.of." + pageNames[to]))
 	b.bar.Refresh()
+}
+
+// sideBeside is what takes turns with the right column: a drawing, where the page has
+// no other word for it.
+func sideBeside(page string) string {
+	if text, own := words.Lookup("side.beside." + page); own {
+		return text
+	}
+	return words.Say("side.drawing")
 }
 
 func (b *pagesBar) object() fyne.CanvasObject {
