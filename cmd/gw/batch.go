@@ -17,9 +17,9 @@ import (
 
 // batchCommand prints what a whole batch takes: gw batch FILE [--set KEY=VALUE]...
 // [--studio FILE] [--import F.csv] [--save FILE] [--export F.csv] [--date DAY]
-// [--lost DAY].
+// [--lost DAY] [--calendar F.ics].
 func batchCommand(args []string, out io.Writer) (int, error) {
-	a, err := parse(args, []string{"set", "studio", "import", "save", "export", "date", "lost"}, nil)
+	a, err := parse(args, []string{"set", "studio", "import", "save", "export", "date", "lost", "calendar"}, nil)
 	if err != nil {
 		return exitInput, err
 	}
@@ -30,12 +30,15 @@ func batchCommand(args []string, out io.Writer) (int, error) {
 	if err != nil {
 		return exitInput, err
 	}
-	made, err := a.batchOf(p, studio)
+	made, work, err := a.batchOf(p, studio)
 	if err != nil {
 		return exitInput, err
 	}
 	if a.has("save") {
 		err = project.Save(a.value("save"), p)
+	}
+	if err == nil && a.has("calendar") {
+		err = exportCalendar(a.value("calendar"), p, work)
 	}
 	if err == nil && a.has("export") {
 		err = exportOrders(a.value("export"), p)
@@ -44,6 +47,14 @@ func batchCommand(args []string, out io.Writer) (int, error) {
 		return exitInput, err
 	}
 	return exitDone, writeJSON(out, made)
+}
+
+// exportCalendar writes the plan for a calendar; a batch without one has none.
+func exportCalendar(path string, p project.Project, w batch.Work) error {
+	if w.Plan == nil {
+		return inputError("gw.noPlan")
+	}
+	return project.WriteFile(path, w.Plan.Calendar(p.Name, p.CalendarBase()).Text(time.Now()))
 }
 
 func exportOrders(path string, p project.Project) error {
@@ -110,30 +121,30 @@ type outlierPlan struct {
 	Usual   number `json:"usual"`
 }
 
-func (a arguments) batchOf(p project.Project, studio project.Studio) (batchPlan, error) {
+func (a arguments) batchOf(p project.Project, studio project.Studio) (made batchPlan, w batch.Work, err error) {
 	day, err := a.date()
 	if err != nil {
-		return batchPlan{}, err
+		return made, w, err
 	}
 	if day.IsZero() {
 		day = measure.DayOf(time.Now())
 	}
 	planner := batch.Planner{Bench: studio.Bench(), Allowed: usualSeconds * time.Second}
-	w, err := planner.Work(context.Background(), p.Decisions, p.Shelf, p.Batch, today(day), nil)
+	w, err = planner.Work(context.Background(), p.Decisions, p.Shelf, p.Batch, today(day), nil)
 	if err != nil {
-		return batchPlan{}, err
+		return made, w, err
 	}
 	for _, trouble := range w.Troubles {
-		return batchPlan{}, errors.New(a.files[0] + ": " + trouble.Part + ": " + trouble.Text)
+		return made, w, errors.New(a.files[0] + ": " + trouble.Part + ": " + trouble.Text)
 	}
-	made := batchPlan{
+	made = batchPlan{
 		Books: w.Copies(), Measured: w.Measured(), Variants: variantsOf(p, studio, w), Groups: []groupPlan{}, Outliers: []outlierPlan{},
 		Needs: []needPlan{}, CutSpare: append([]batch.Cut{}, w.Unused...), Findings: findingsOf(p.BatchFindings(w, studio)),
 		Plan: scheduleOf(w.Plan, batch.Schedule(w.Sets, p.Batch, day).Lots), Costs: costsOf(w), Post: postOf(w), Records: append([]batch.Record{}, p.Batch.Records...),
 	}
 	if made.Plan != nil {
 		if made.Plan.Lost, err = a.lost(w); err != nil {
-			return batchPlan{}, err
+			return made, w, err
 		}
 	}
 	for _, g := range w.Groups {
@@ -146,7 +157,7 @@ func (a arguments) batchOf(p project.Project, studio project.Studio) (batchPlan,
 		made.Needs = append(made.Needs, needOf(n))
 	}
 	made.Cash, err = totals(w.Needs)
-	return made, err
+	return made, w, err
 }
 
 // lost is what the day of --lost changes; nil without one.

@@ -133,7 +133,7 @@ func TestOrdersOutAndIn(t *testing.T) {
 	if err != nil || strings.Count(string(text), "\r\n") != 25 {
 		t.Fatalf("%v: %s", err, text)
 	}
-	more := string(text) + "20,Widdershore,customer,\"Oat, Fog\",3,20,near,ordered,2026-02-20,,,,,\r\n"
+	more := string(text) + "20,Widdershore,customer,\"Oat, Fog\",3,20,near,ordered,2026-02-20,,,,,,\r\n"
 	if err := os.WriteFile(csv, []byte(more), 0o666); err != nil {
 		t.Fatal(err)
 	}
@@ -199,6 +199,11 @@ func TestBatchPlanCostsAndPost(t *testing.T) {
 	}
 	if list := row(t, parcels, "to", "Umberlow")["packingList"].([]any); len(list) < 4 {
 		t.Errorf("%v", list)
+	}
+	calendar := filepath.Join(t.TempDir(), "plan.ics")
+	batched(t, file, "--calendar", calendar)
+	if text, err := os.ReadFile(calendar); err != nil || !strings.HasPrefix(string(text), "BEGIN:VCALENDAR\r\n") || strings.Count(string(text), "BEGIN:VEVENT") < 20 {
+		t.Errorf("%v: %.200s", err, text)
 	}
 	if exit, _, complaint := gw("batch", file, "--lost", "2026-02-30"); exit != exitInput || !strings.Contains(complaint, "--lost") {
 		t.Errorf("%d %q", exit, complaint)

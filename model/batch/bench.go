@@ -97,6 +97,7 @@ type Cut struct {
 	Width    Length       `json:"width"`
 	Count    int          `json:"count"`
 	On       measure.Date `json:"on,omitzero"`
+	Took     Amount       `json:"took,omitzero"` // of the material; of several kinds cut together the first says it
 }
 
 // Validate returns the first thing that is wrong with cut pieces, or nil.
@@ -115,6 +116,8 @@ func (c Cut) Validate() error {
 		return want("width", "batch.want.size", "most", largest.MM())
 	case c.Count < 1 || c.Count > mostSheets:
 		return want("count", "order.want.count", "most", mostSheets)
+	case c.Took.negative():
+		return want("took", "batch.want.stock", "most", mostSheets)
 	case !c.On.IsZero() && !c.On.Valid():
 		return want("on", "measure.want.date")
 	}

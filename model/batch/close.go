@@ -14,9 +14,8 @@ import (
 type Closing struct {
 	Name   string
 	On     measure.Date
-	Worked int                       // minutes of hands' work; 0 takes those noted of the books
-	Used   []Usage                   // where another amount was used than needed
-	Prices func(s Set) measure.Money // what a book of a set was sold for; nil for what was asked
+	Worked int     // minutes of hands' work; 0 takes those noted of the books
+	Used   []Usage // where another amount was used than needed
 }
 
 // Usage is what was used of one material.
@@ -33,7 +32,7 @@ func (w Work) Close(c Closing) (Batch, error) {
 	r := Record{Name: c.Name, Closed: c.On, Minutes: w.Minutes, Worked: c.Worked, Found: Calibrate(w)}
 	for _, s := range w.Sets {
 		for _, one := range s.Books {
-			r.Books = append(r.Books, w.bookRecord(s, one, c))
+			r.Books = append(r.Books, w.bookRecord(s, one))
 		}
 	}
 	if r.Worked == 0 {
@@ -61,10 +60,10 @@ func (c Closing) used(n Need) Amount {
 			return u.Amount
 		}
 	}
-	return n.Net
+	return n.Net.and(n.Taken)
 }
 
-func (w Work) bookRecord(s Set, one Copy, c Closing) BookRecord {
+func (w Work) bookRecord(s Set, one Copy) BookRecord {
 	m := w.Batch.BlockOf(one)
 	order := w.Batch.order(one.Order)
 	plain := s.unmeasured().Block
@@ -74,13 +73,23 @@ func (w Work) bookRecord(s Set, one Copy, c Closing) BookRecord {
 		ForePredict: plain.EstimatedForeEdge, ForeEdge: m.ForeEdge,
 		SpinePiece: s.Width(), Minutes: m.Minutes, Fault: m.Fault, Reason: m.Reason,
 	}
-	if v, ok := w.Batch.FindVariant(s.Variant); ok {
-		r.Price = v.Asked
-	}
-	if c.Prices != nil {
-		r.Price = c.Prices(s)
+	if order.Kind == Customer {
+		r.Price = w.priceOf(s.Variant)
 	}
 	return r
+}
+
+// priceOf is what a book of a variant is sold for: asked, or wanted.
+func (w Work) priceOf(variant string) measure.Money {
+	if w.Release != nil {
+		for _, v := range w.Release.Variants {
+			if v.ID == variant {
+				return v.Price
+			}
+		}
+	}
+	v, _ := w.Batch.FindVariant(variant)
+	return v.Asked
 }
 
 // unmeasured is the set's book as it was reckoned before anything was measured.
@@ -101,7 +110,7 @@ func (b Batch) order(id string) Order {
 // record is what a need came to, at the price of the day.
 func (n Need) record(used Amount) MaterialRecord {
 	r := MaterialRecord{
-		Kind: n.Kind, Material: n.Material, Lot: n.Stock.Lot, Predicted: n.Net, Used: used, Price: n.Stock.Price,
+		Kind: n.Kind, Material: n.Material, Lot: n.Stock.Lot, Predicted: n.Net.and(n.Taken), Used: used, Price: n.Stock.Price,
 	}
 	if n.Cutting != nil {
 		r.Waste = math.Max(0, 1-n.Cutting.Used)
@@ -115,7 +124,7 @@ func (n Need) record(used Amount) MaterialRecord {
 func (w Work) drawn(c Closing) []Holding {
 	left := slices.Clone(w.Batch.Stock)
 	for _, n := range w.Needs {
-		a := n.OnHand.and(n.ToBuy).less(c.used(n))
+		a := n.OnHand.and(n.ToBuy).and(n.Taken).less(c.used(n))
 		i := slices.IndexFunc(left, func(h Holding) bool { return h.Kind == n.Kind && h.Material == n.Material })
 		if i < 0 && a.IsZero() {
 			continue

@@ -48,7 +48,7 @@ func Columns() []Column {
 	for _, s := range States() {
 		all = append(all, dateColumn(s))
 	}
-	return append(all, textColumn("note", func(o *Order) *string { return &o.Note }))
+	return append(all, textColumn("address", func(o *Order) *string { return &o.Address }), textColumn("note", func(o *Order) *string { return &o.Note }))
 }
 
 // ColumnOf finds a column by its name.

@@ -8,7 +8,7 @@ import (
 // priced fills in what the need costs, or that no price is known.
 func (n Need) priced() Need {
 	cost, ok := n.costOf(n.ToBuy)
-	worth, also := n.costOf(n.Needed)
+	worth, also := n.costOf(n.Needed.and(n.Taken))
 	if !ok || !also {
 		n.Lack = NoPrice
 		return n

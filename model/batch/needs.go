@@ -18,6 +18,7 @@ type Need struct {
 	Stock      stock.Material  // as the books have it; of thread only its name
 	Pieces     []sheets.Piece  // still to cut
 	Cutting    *sheets.Cutting // how they are cut; nil where nothing is
+	Taken      Amount          // what pieces that are cut already took
 	Net        Amount          // what the pieces take
 	Needed     Amount          // with spoilage
 	OnHand     Amount          // in stock
@@ -26,7 +27,7 @@ type Need struct {
 	Spare      int64           // pieces that the sheets give beyond those to cut
 	Substitute string
 	Cost       measure.Money // of what is to be bought
-	Worth      measure.Money // of all that is needed, in stock or not
+	Worth      measure.Money // of all that is needed or cut, in stock or not
 	Lack       Lack
 }
 
@@ -68,6 +69,7 @@ func (p *Planner) Needs(ctx context.Context, sets []Set, b Batch, report func(do
 // cutNeed is what a job's plan takes.
 func (p *Planner) cutNeed(ctx context.Context, j sheets.Job, b Batch) (Need, error) {
 	n := Need{Kind: j.Material.Kind, Material: j.Material.Name, Stock: j.Material, Pieces: j.Pieces}
+	n.Taken = b.took(n.Kind, n.Material)
 	if len(j.Pieces) == 0 {
 		return n.bought(b), nil
 	}
@@ -125,6 +127,16 @@ func (n Need) bought(b Batch) Need {
 		n.ToBuy.Length = max(n.ToBuy.Length, h.Least)
 	}
 	return n.priced()
+}
+
+// took is what the cut pieces of a material took.
+func (b Batch) took(kind stock.Kind, name string) (sum Amount) {
+	for _, c := range b.Cut {
+		if c.Kind == kind && c.Material == name {
+			sum = sum.and(c.Took)
+		}
+	}
+	return sum
 }
 
 func (b Batch) holding(kind stock.Kind, name string) Holding {

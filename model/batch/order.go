@@ -17,7 +17,8 @@ type Order struct {
 	Parcel   string `json:"parcel,omitempty"` // orders of one parcel are packed together; none goes nowhere
 	Zone     string `json:"zone,omitempty"`   // of the post
 	State    State  `json:"state"`
-	Dates    Dates  `json:"dates,omitzero"` // when it came to each state
+	Dates    Dates  `json:"dates,omitzero"`    // when it came to each state
+	Address  string `json:"address,omitempty"` // lines of the label, or parts between commas
 	Note     string `json:"note,omitempty"`
 }
 
@@ -105,6 +106,8 @@ func (o Order) Validate() error {
 		return want("parcel", "order.want.text", "most", longestMark)
 	case !plainText(o.Zone, longestMark):
 		return want("zone", "order.want.text", "most", longestMark)
+	case !note(o.Address):
+		return want("address", "order.want.text", "most", longestNote)
 	case !note(o.Note):
 		return want("note", "order.want.text", "most", longestNote)
 	}

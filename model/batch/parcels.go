@@ -37,8 +37,7 @@ func (p Post) Wrapping() post.Packing {
 }
 
 // Parcels are what is sent, in the order of the orders: those of one parcel
-// together, addressed to the first of them. An order's note, line by line, is the
-// address; a book of no parcel goes nowhere.
+// together, addressed to the first of them; a book of no parcel goes nowhere.
 func (w Work) Parcels() []post.Parcel {
 	var all []post.Parcel
 	for _, o := range w.Batch.Orders {
@@ -48,14 +47,19 @@ func (w Work) Parcels() []post.Parcel {
 		i := slices.IndexFunc(all, func(p post.Parcel) bool { return p.ID == o.Parcel })
 		if i < 0 {
 			i = len(all)
-			all = append(all, post.Parcel{ID: o.Parcel, To: o.Customer, Zone: o.Zone})
-			if o.Note != "" {
-				all[i].Address = strings.Split(o.Note, "\n")
-			}
+			all = append(all, post.Parcel{ID: o.Parcel, To: o.Customer, Zone: o.Zone, Address: o.addressLines()})
+		}
+		if o.Note != "" {
+			all[i].Note = strings.TrimPrefix(all[i].Note+"; "+o.Note, "; ")
 		}
 		all[i].Books = append(all[i].Books, w.booksOf(o)...)
 	}
 	return all
+}
+
+// addressLines are the lines of an order's label.
+func (o Order) addressLines() []string {
+	return strings.FieldsFunc(o.Address, func(r rune) bool { return r == '\n' || r == ',' })
 }
 
 // booksOf are an order's books as they are packed: alike where they are cut alike.

@@ -33,9 +33,8 @@ func Schedule(sets []Set, b Batch, today measure.Date) schedule.Input {
 		if left < 1 {
 			continue
 		}
-		lot := schedule.LotOf(s.Variant+" "+measure.FileForm(s.Width()), s.Variant, s.Book, left)
-		lot.Steps = w.paced(lot.Steps)
-		in.Lots = append(in.Lots, lot)
+		id := s.Variant + " " + measure.FileForm(s.Width())
+		in.Lots = append(in.Lots, schedule.Lot{ID: id, Name: s.Variant, Books: left, Steps: s.pace(w)})
 	}
 	for _, o := range w.Others {
 		in.Others = append(in.Others, schedule.Other{ID: o.Name, Name: o.Name, Minutes: o.Minutes, Piece: o.Piece, From: o.From})
@@ -89,7 +88,7 @@ func (p *Planner) planned(ctx context.Context, in schedule.Input) (*schedule.Pla
 func minutes(sets []Set, w Working) int {
 	setUp, sum := map[string]int{}, 0
 	for _, s := range sets {
-		for _, step := range w.paced(schedule.Steps(s.Book)) {
+		for _, step := range s.pace(w) {
 			setUp[step.ID] = max(setUp[step.ID], step.SetUp)
 			sum += step.Each * s.Copies()
 		}

@@ -36,7 +36,9 @@ func (p *Planner) Plan(ctx context.Context, j sheets.Job) (sheets.Cutting, error
 		ctx, cancel = context.WithTimeout(ctx, p.Allowed)
 		defer cancel()
 	}
-	c, err := j.Plan(ctx, p.Bench, nil)
+	bench := p.Bench
+	bench.OneWay = true // a batch is not drawn the other way
+	c, err := j.Plan(ctx, bench, nil)
 	if err != nil || ctx.Err() != nil {
 		return c, err
 	}

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"grainwise/model/price"
-	"grainwise/model/schedule"
 	"grainwise/model/stock"
 )
 
@@ -22,7 +21,7 @@ func (w Work) Prices() price.Input {
 		}
 		v, _ := w.Batch.FindVariant(s.Variant)
 		one := price.Variant{ID: s.Variant, Name: s.Variant, Books: s.Copies(), Packing: p.Packing, Asked: v.Asked}
-		for _, step := range w.Batch.Working.paced(schedule.Steps(s.Book)) {
+		for _, step := range s.pace(w.Batch.Working) {
 			one.Times = append(one.Times, price.Time{Activity: step.ID, Name: step.Name, Minutes: step.Each})
 			if !slices.ContainsFunc(in.SetUps, func(t price.Time) bool { return t.Activity == step.ID }) {
 				in.SetUps = append(in.SetUps, price.Time{Activity: step.ID, Name: step.Name, Minutes: step.SetUp})
@@ -45,9 +44,9 @@ func (w Work) priced(n Need) (price.Material, bool) {
 	case n.Lack != Priced:
 		return m, false
 	case n.Stock.Price.Per == stock.PerMetre:
-		m.Taken, m.Bought = price.Metres(n.Needed.Length), price.Metres(n.ToBuy.Length)
+		m.Taken, m.Bought = price.Metres(n.Needed.Length+n.Taken.Length), price.Metres(n.ToBuy.Length)
 	default:
-		m.Taken, m.Bought = price.Sheets(n.Needed.Sheets), price.Sheets(n.ToBuy.Sheets)
+		m.Taken, m.Bought = price.Sheets(n.Needed.Sheets+n.Taken.Sheets), price.Sheets(n.ToBuy.Sheets)
 	}
 	used := false
 	for _, s := range w.Sets {

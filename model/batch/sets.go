@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"grainwise/model/book"
+	"grainwise/model/schedule"
 	"grainwise/model/stock"
 )
 
@@ -18,6 +19,8 @@ type Set struct {
 	Books     []Copy   // none where nothing was ordered: then copies of the base design
 	Measured  int      // of them, blocks that were measured
 	Refused   []string // keys of the patch that the base design refuses
+
+	steps []schedule.Step // at the usual pace; nil where nobody asked yet
 }
 
 // Copy is one book of an order.
@@ -28,6 +31,14 @@ type Copy struct {
 
 // Copies is how many books the set is.
 func (s Set) Copies() int { return max(1, s.Decisions.Design.Copies) }
+
+// pace is the set's steps at the maker's own pace.
+func (s Set) pace(w Working) []schedule.Step {
+	if s.steps == nil {
+		s.steps = schedule.Steps(s.Book)
+	}
+	return w.paced(s.steps)
+}
 
 // Width is the spine piece's width to cut.
 func (s Set) Width() Length { return s.Book.ToCut.SpineWidth }

@@ -79,6 +79,9 @@ type Today struct {
 // planned. The error is that of a context that was called off.
 func (p *Planner) Work(ctx context.Context, base book.Decisions, shelf stock.Shelf, b Batch, t Today, report func(done, of int)) (Work, error) {
 	w := Work{Batch: b, Sets: Sets(base, shelf, b), Outliers: Outliers(base, shelf, b)}
+	for i := range w.Sets {
+		w.Sets[i].steps = schedule.Steps(w.Sets[i].Book) // plan, minutes and prices ask for them
+	}
 	w.Groups = Groups(w.Sets)
 	w.Minutes = minutes(w.Sets, b.Working)
 	var err error

@@ -53,6 +53,7 @@ func orderSchema() members {
 		{"zone", textSchema(60)},
 		{"state", enumOf(batch.States())},
 		{"dates", objectSchema([]string{}, dates)},
+		{"address", textSchema(LongestReason)},
 		{"note", textSchema(LongestReason)},
 	})
 }
@@ -92,6 +93,7 @@ func cutSchema() members {
 		{"width", above(10_000)},
 		{"count", wholeFrom(1)},
 		{"on", dateSchema()},
+		{"took", amountSchema()},
 	})
 }
 
@@ -145,8 +147,11 @@ func pricingSchema() members {
 	})
 }
 
+func amountSchema() members {
+	return objectSchema([]string{}, members{{"sheets", wholeFrom(0)}, {"length", fromNothing()}, {"grams", fromNothing()}})
+}
+
 func recordSchema() members {
-	amount := objectSchema([]string{}, members{{"sheets", wholeFrom(0)}, {"length", fromNothing()}, {"grams", fromNothing()}})
 	one := objectSchema([]string{"order", "copy", "predicted", "predictedFore", "spinePiece"}, members{
 		{"order", markSchema(60)}, {"copy", wholeFrom(1)}, {"customer", textSchema(batch.LongestName)},
 		{"variant", textSchema(longestVariant)}, {"predicted", fromNothing()}, {"spine", fromNothing()},
@@ -156,7 +161,7 @@ func recordSchema() members {
 	})
 	material := objectSchema([]string{"kind", "material", "predicted", "used", "waste"}, members{
 		{"kind", enumOf(stock.Kinds())}, {"material", markSchema(batch.LongestName)}, {"lot", members{{"type", "string"}}},
-		{"predicted", amount}, {"used", amount}, {"waste", fromNothing()}, {"price", priceSchema()}, {"cost", moneySchema()},
+		{"predicted", amountSchema()}, {"used", amountSchema()}, {"waste", fromNothing()}, {"price", priceSchema()}, {"cost", moneySchema()},
 	})
 	found := objectSchema([]string{"paper", "blocks", "thread"}, members{
 		{"paper", markSchema(batch.LongestName)}, {"blocks", wholeFrom(1)}, {"thickness", fromNothing()},

@@ -3,6 +3,7 @@ package project
 import (
 	"crypto/sha256"
 	"encoding/base32"
+	"strings"
 
 	"grainwise/model/batch"
 )
@@ -22,4 +23,11 @@ func (p Project) Revision() string {
 	}
 	sum := sha256.Sum256(data)
 	return base32.NewEncoding(crockford).EncodeToString(sum[:5])[:5]
+}
+
+// CalendarBase is what makes the events of the project's plans its own: it follows
+// from the project's name, so that a plan written again takes its events' places.
+func (p Project) CalendarBase() string {
+	sum := sha256.Sum256([]byte(p.Name))
+	return strings.ToLower(base32.NewEncoding(crockford).WithPadding(base32.NoPadding).EncodeToString(sum[:10])) + ".grainwise"
 }

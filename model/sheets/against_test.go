@@ -83,3 +83,18 @@ func TestForbiddenTurnOfRoll(t *testing.T) {
 		t.Errorf("too long %+v, %v", c.Other, c.Length)
 	}
 }
+
+// Whoever does not ask for the forbidden turn is told that it is not known, and the
+// plan is the same.
+func TestForbiddenTurnUnasked(t *testing.T) {
+	for _, j := range Jobs(demo("Ebbwhite Drawing 170"), 10) {
+		both, err := j.Plan(context.Background(), Bench{}, nil)
+		one, failed := j.Plan(context.Background(), Bench{OneWay: true}, nil)
+		if err != nil || failed != nil || one.New() != both.New() || one.Length != both.Length {
+			t.Errorf("%s: %v %v", j.Material.Name, err, failed)
+		}
+		if o := one.Other; o.Unknown != o.Forbidden || o.Fits || o.Sheets != 0 || o.Length != 0 {
+			t.Errorf("%s: %+v", j.Material.Name, o)
+		}
+	}
+}

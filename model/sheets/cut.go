@@ -74,8 +74,8 @@ func (j Job) yields() Other {
 
 // against finds what the forbidden turn would take, of new sheets alone. It has
 // a time of its own, after the plan's.
-func (j Job) against(ctx context.Context, o *Other) {
-	if !o.Forbidden {
+func (j Job) against(ctx context.Context, bench Bench, o *Other) {
+	if o.unasked(bench) {
 		return
 	}
 	ctx, cancel := ownTime(ctx)
@@ -85,6 +85,12 @@ func (j Job) against(ctx context.Context, o *Other) {
 	if o.settle(ctx, err); o.Fits {
 		o.Sheets = plan.Sheets
 	}
+}
+
+// unasked says that there is no such turn, or that nobody asks for it.
+func (o *Other) unasked(bench Bench) bool {
+	o.Unknown = o.Forbidden && bench.OneWay
+	return !o.Forbidden || bench.OneWay
 }
 
 // settle says what a planner's answer shows: only a piece too large does not fit.

@@ -13,7 +13,7 @@ func (j Job) planRoll(ctx context.Context, bench Bench, report func(cutting.Prog
 	plan, err := cutting.Shortest(ctx, j.roll(false), report)
 	if trouble, ok := err.(*cutting.Trouble); ok {
 		c.Trouble = trouble
-		j.againstOfRoll(ctx, &c.Other)
+		j.againstOfRoll(ctx, bench, &c.Other)
 		return c, nil
 	}
 	if err != nil {
@@ -27,7 +27,7 @@ func (j Job) planRoll(ctx context.Context, bench Bench, report func(cutting.Prog
 		c.Plan.Layouts[i].Sheet = i
 	}
 	c.complete(bench)
-	j.againstOfRoll(ctx, &c.Other)
+	j.againstOfRoll(ctx, bench, &c.Other)
 	return c, nil
 }
 
@@ -55,8 +55,8 @@ func (j Job) yieldsOfRoll() Other {
 
 // againstOfRoll finds the length that the forbidden turn would take, in a time of
 // its own after the plan's.
-func (j Job) againstOfRoll(ctx context.Context, o *Other) {
-	if !o.Forbidden {
+func (j Job) againstOfRoll(ctx context.Context, bench Bench, o *Other) {
+	if o.unasked(bench) {
 		return
 	}
 	ctx, cancel := ownTime(ctx)

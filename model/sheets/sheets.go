@@ -20,6 +20,7 @@ type Bench struct {
 	Capacity    Length   // stack that is cut at once; 0 for one sheet at a time
 	LeastOffcut Length   // shorter side from which an offcut is worth keeping
 	Kept        []Offcut // in stock, used before new sheets
+	OneWay      bool     // what the turn that grain forbids would take is not asked
 }
 
 // Job is one material with all pieces that are cut from it.
@@ -160,7 +161,7 @@ func (j Job) Plan(ctx context.Context, bench Bench, report func(cutting.Progress
 	plan, err := cutting.Fewest(ctx, job, report)
 	if trouble, ok := err.(*cutting.Trouble); ok {
 		c.Trouble = trouble
-		j.against(ctx, &c.Other)
+		j.against(ctx, bench, &c.Other)
 		return c, nil
 	}
 	if err != nil {
@@ -168,7 +169,7 @@ func (j Job) Plan(ctx context.Context, bench Bench, report func(cutting.Progress
 	}
 	c.Plan = plan
 	c.complete(bench)
-	j.against(ctx, &c.Other)
+	j.against(ctx, bench, &c.Other)
 	return c, nil
 }
 

@@ -69,7 +69,7 @@ func order(t *rapid.T, b batch.Batch, i int) batch.Order {
 	o := batch.Order{
 		ID: fmt.Sprintf("%02d", i+1), Customer: text(t, "customer"), Kind: rapid.SampledFrom(batch.Kinds()).Draw(t, "kind"),
 		Count: rapid.IntRange(1, 5).Draw(t, "count"), Parcel: text(t, "parcel"), Zone: text(t, "zone"),
-		State: rapid.SampledFrom(batch.States()).Draw(t, "state"), Note: text(t, "note"),
+		State: rapid.SampledFrom(batch.States()).Draw(t, "state"), Address: text(t, "address"), Note: text(t, "note"),
 	}
 	if len(b.Variants) > 0 {
 		o.Variant = rapid.SampledFrom(b.Variants).Draw(t, "variant").Name
