@@ -76,7 +76,7 @@ func (t *needsTable) book() (string, bool)      { return t.page.mostOrdered() }
 
 // show brings the rows up to date.
 func (t *needsTable) show() {
-	t.needs = t.page.reckoning.made.needs
+	t.needs = t.page.reckoning.made.work.Needs
 	row, _ := t.table.At()
 	t.table.SetCount(len(t.needs), row)
 	t.said.SetText(t.page.buyingText())
@@ -185,16 +185,19 @@ func (p *batchPage) amount(n batch.Need, a batch.Amount) string {
 	return strconv.FormatInt(a.Sheets, 10)
 }
 
-// runText is a length of cloth or thread: metres, or inches.
+// inchesOfYard are as cloth is sold by.
+const inchesOfYard = 36
+
+// runText is a length of cloth or thread: metres, or yards.
 func runText(l measure.Length, system measure.System) string {
 	if system == measure.Imperial {
-		return strconv.FormatFloat(l.Inches(), 'f', 1, 64) + " in"
+		return strconv.FormatFloat(l.Inches()/inchesOfYard, 'f', 2, 64) + " yd"
 	}
 	return strconv.FormatFloat(l.MM()/1000, 'f', 2, 64) + " m"
 }
 
 // readAmount reads what is typed as an amount of a material: whole sheets, a
-// length (bare figures are metres, or inches), or grams.
+// length (bare figures are metres, or yards), or grams.
 func (p *batchPage) readAmount(n batch.Need, text string, sheets *int64, length *measure.Length, grams *float64) string {
 	*sheets, *length, *grams = 0, 0, 0
 	switch {
@@ -219,8 +222,12 @@ func (p *batchPage) readAmount(n batch.Need, text string, sheets *int64, length 
 
 func (p *batchPage) readRun(text string, length *measure.Length) string {
 	system := p.window.session.System()
-	if v, err := strconv.ParseFloat(strings.Replace(text, ",", ".", 1), 64); err == nil && system == measure.Metric {
+	bare, yards := strings.CutSuffix(strings.Replace(text, ",", ".", 1), "yd")
+	if v, err := strconv.ParseFloat(strings.TrimSpace(bare), 64); err == nil {
 		*length = measure.MM(v * 1000)
+		if yards || system == measure.Imperial {
+			*length = measure.Inches(v * inchesOfYard)
+		}
 		return ""
 	}
 	l, err := measure.ParseLength(text, system)

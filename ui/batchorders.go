@@ -3,6 +3,7 @@ package ui
 import (
 	"image/color"
 	"slices"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -46,7 +47,7 @@ func ordersColumns(p *batchPage) []ordersColumn {
 	words := func(all []string) func() []string { return func() []string { return all } }
 	all := []ordersColumn{
 		{controls.GridColumn{Width: 58}, "id"},
-		{controls.GridColumn{Width: 130, Grows: true}, "customer"},
+		{controls.GridColumn{Width: 170, Grows: true}, "customer"},
 		{controls.GridColumn{Width: 142, Grows: true, Choices: p.variantNames}, "variant"},
 		{controls.GridColumn{Width: 96, Read: true, Late: 2}, extrasColumn},
 		{controls.GridColumn{Width: 52, End: true}, "count"},
@@ -55,9 +56,9 @@ func ordersColumns(p *batchPage) []ordersColumn {
 		{controls.GridColumn{Width: 62}, "zone"},
 		{controls.GridColumn{Width: 92, Choices: words(labelsOf(batch.States()))}, "state"},
 		{controls.GridColumn{Width: 94, Late: 1}, "orderedOn"},
-		{controls.GridColumn{Width: 94, Late: 3}, "madeOn"},
-		{controls.GridColumn{Width: 94, Late: 4}, "postedOn"},
-		{controls.GridColumn{Width: 110, Grows: true, Late: 5}, "note"},
+		{controls.GridColumn{Width: 94, Late: 4}, "madeOn"},
+		{controls.GridColumn{Width: 94, Late: 5}, "postedOn"},
+		{controls.GridColumn{Width: 110, Grows: true, Late: 3}, "note"},
 	}
 	for i := range all {
 		all[i].Title = sayColumn(all[i].name)
@@ -286,7 +287,24 @@ func (t *ordersTable) sortBy(column int) {
 
 func (t *ordersTable) chosen() {
 	t.tools.show(len(t.page.batch().Orders))
+	t.tell()
 	t.page.chosen()
+}
+
+// tell says the cursor's order in the status line, where its names have room.
+func (t *ordersTable) tell() {
+	row, _ := t.table.At()
+	o, there := t.order(row)
+	if !there {
+		return
+	}
+	var said []string
+	for _, part := range []string{o.ID, o.Customer, variantLabel(o.Variant), o.Note} {
+		if part != "" {
+			said = append(said, part)
+		}
+	}
+	t.page.window.status.say(strings.Join(said, "  ·  "))
 }
 
 func (t *ordersTable) book() (string, bool) {

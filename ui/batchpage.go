@@ -26,6 +26,8 @@ type batchPage struct {
 	orders  *ordersTable
 	strip   *batchStrip
 	summary *batchSummary
+	found   *batchFindings
+	output  output
 	derived derived
 }
 
@@ -41,10 +43,12 @@ type batchTable interface {
 
 func newBatchPage(w *Window) *batchPage {
 	p := &batchPage{window: w}
-	p.reckoning = &reckoning{apart: w.apart, onWindow: w.onWindow, changed: w.showPage}
+	p.reckoning = &reckoning{apart: w.apart, onWindow: w.onWindow, changed: w.showPage, today: p.todays}
+	p.output = output{window: w}
 	p.orders = newOrdersTable(p)
-	p.tables = []batchTable{p.orders, newVariantsTable(p), newNeedsTable(p), newSpinesTable(p)}
+	p.tables = []batchTable{p.orders, newVariantsTable(p), newNeedsTable(p), newSpinesTable(p), newPlanTable(p), newPricesTable(p), newParcelsTable(p), newRecordsTable(p)}
 	p.strip = newBatchStrip(p)
+	p.found = newBatchFindings(p)
 	p.summary = newBatchSummary(p)
 	p.build()
 	return p
@@ -129,6 +133,9 @@ func faultText(err error) string {
 // today is the day in the session's clock.
 func (p *batchPage) today() measure.Date { return measure.DayOf(p.window.session.Now()) }
 
+// todays is what the batch's reckoning takes from today and from the unit shown.
+func (p *batchPage) todays() batch.Today { return batch.Today{Date: p.today(), Style: p.style()} }
+
 // style shows lengths to read by.
 func (p *batchPage) style() measure.Style {
 	system := p.window.session.System()
@@ -142,7 +149,11 @@ func (p *batchPage) style() measure.Style {
 func (p *batchPage) focus(canvas fyne.Canvas, area int) {
 	switch area {
 	case columnArea:
-		canvas.Focus(p.table().first())
+		if first := p.table().first(); first == p.table().grid().Body() && p.table().grid().Count() == 0 {
+			canvas.Focus(p.tabs.Chips()[p.at]) // an empty table is not there
+		} else {
+			canvas.Focus(first)
+		}
 	case drawingArea:
 		p.window.turnSide(false)
 		canvas.Focus(p.strip.counts)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -11,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"grainwise/model/batch"
+	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/model/project"
 	"grainwise/ui/controls"
@@ -73,7 +75,7 @@ func TestTheDemosBatch(t *testing.T) {
 	said := w.saysOfBatch()
 	for _, want := range []string{
 		"24 books in 24 orders and 19 parcels", "Ebbwhite Drawing 170\n108.00 EUR", "Marramstone Oat 180\n159.60 EUR",
-		"16 mm wide\n0 of 14 measured", "17 mm wide\n0 of 10 measured", "No price is known of: PVA", "Stop: No block of these 24 books",
+		"16 mm wide\n0 of 14 measured", "17 mm wide\n0 of 10 measured", "No price is known of: PVA", "Promise",
 	} {
 		if !strings.Contains(said, want) {
 			t.Errorf("the summary lacks %q:\n%s", want, said)
@@ -325,6 +327,210 @@ func TestStockAndSpoilage(t *testing.T) {
 	w.win.Canvas().Focused().(*sheetEntry).OnSubmitted("")
 	if got := n.cell(0, needNeeded).Text; got != "42" || w.step() != "Spoilage and spares" { // the demo's 42 net
 		t.Errorf("%s sheets needed, step %q", got, w.step())
+	}
+}
+
+// table is a table of the page by its id.
+func (w *Window) batchTable(t testing.TB, id string) batchTable {
+	t.Helper()
+	w.batchPage.turnTo(id)
+	if w.batchPage.table().id() != id {
+		t.Fatalf("no table %s", id)
+	}
+	return w.batchPage.table()
+}
+
+// Source: the demo: three rounds of 8 in the press, 195 + 24 × 84 minutes of hands
+// and ten for a ribbon and an elastic, from Monday the 16th on; by hand the work ends
+// on the eighth working day at the soonest, the 25th.
+func TestThePlanOfTheDemo(t *testing.T) {
+	w := openBatch(t)
+	plan := w.batchTable(t, "plan").(*planTable)
+	said := plan.said.Text()
+	for _, want := range []string{"37 h 1 min", "3 rounds", "3 working days to spare"} {
+		if !strings.Contains(said, want) {
+			t.Errorf("the plan lacks %q: %s", want, said)
+		}
+	}
+	if end := w.batchPage.reckoning.made.plan().End.Day; end.Compare(measure.Date{Year: 2026, Month: 2, Day: 25}) < 0 {
+		t.Errorf("it ends %v", end)
+	}
+	if plan.cell(0, planDay).Text != "Monday 2026-02-16" || plan.cell(0, planFrom).Text != "09:00" {
+		t.Errorf("it begins %s %s", plan.cell(0, planDay).Text, plan.cell(0, planFrom).Text)
+	}
+	file := filepath.Join(t.TempDir(), "plan.ics")
+	w.ports.Dialogs = dialogs{file, nil}
+	plan.saveCalendar()
+	if text, err := os.ReadFile(file); err != nil || !strings.HasPrefix(string(text), "BEGIN:VCALENDAR") || !strings.Contains(string(text), "20260216T090000") {
+		t.Errorf("the calendar is %.80q, %v", text, err)
+	}
+	was := w.batchPage.reckoning.made.plan().Promise
+	plan.lose(1)
+	if len(w.sheets) != 1 {
+		t.Fatal("nothing is said of a lost day")
+	}
+	w.typedKey(key(fyne.KeyEscape))
+	w.batchPage.takeOff(plan.days[1])
+	if now := w.batchPage.reckoning.made.plan().Promise; now.Compare(was) <= 0 {
+		t.Errorf("with a day off the promise is %v, before it was %v", now, was)
+	}
+	w.undo()
+	if w.batchPage.reckoning.made.plan().Promise != was || w.session.Unsaved() {
+		t.Error("undone, the day is still off")
+	}
+}
+
+// What a sheet asks of the work is read in words, or said to be wrong.
+func TestDaysAndDatesAreRead(t *testing.T) {
+	if days, problem := readDays("Mon, tuesday fr"); problem != "" || fmt.Sprint(days) != "[mon tue fri]" {
+		t.Errorf("%v, %q", days, problem)
+	}
+	if _, problem := readDays("Mon Someday"); !strings.Contains(problem, "Someday") {
+		t.Errorf("it says %q", problem)
+	}
+	if _, problem := readDates("2026-02-30"); problem == "" {
+		t.Error("the 30th of February is a day")
+	}
+	if share, problem := readPercent("4,5 %"); share != 0.045 || problem != "" {
+		t.Errorf("%v, %q", share, problem)
+	}
+	if _, problem := readPercent("100"); problem == "" {
+		t.Error("all of the price can be fees")
+	}
+}
+
+// Source: the demo, by hand: a white book's materials are 12.32 and its time 33.78, so
+// that with 4.15 besides it costs some 50.26, and a fifth of profit asks (50.26 + 0.30) /
+// 0.76 = 66.53.
+func TestThePricesOfTheDemo(t *testing.T) {
+	w := openBatch(t)
+	prices := w.batchTable(t, "prices").(*pricesTable)
+	for column, want := range map[int]string{priceMaterials: "12.32", priceTime: "33.78", priceOther: "4.15", priceCost: "50.26", priceWanted: "66.53", priceMargin: "20 %"} {
+		if got := prices.cell(0, column).Text; got != want {
+			t.Errorf("column %d: %s, want %s", column, got, want)
+		}
+	}
+	if said := prices.table.OnTake(0, priceAsked, "40"); said != "" {
+		t.Fatal(said)
+	}
+	low := slices.ContainsFunc(w.batchPage.found.found, func(f check.Finding) bool { return f.ID == "price-low" && f.Level == check.Stop })
+	if !prices.cell(0, priceProfit).Trouble || !low || w.step() != "Price of Ebbwhite, Kelp" {
+		t.Errorf("a price below cost is not said; the step is %q", w.step())
+	}
+	w.undo()
+	w.batchPage.whatIfSheet()
+	w.typedKey(key(fyne.KeyEscape))
+	if len(w.sheets) != 0 || w.session.Unsaved() {
+		t.Error("trying leaves something behind")
+	}
+}
+
+// Source: the demo: 19 parcels; a toned book, packed, lies near 500 g (its story, 5).
+func TestTheParcelsOfTheDemo(t *testing.T) {
+	w := openBatch(t)
+	parcels := w.batchTable(t, "parcels").(*parcelsTable)
+	if len(parcels.packed) != 19 || !strings.Contains(parcels.said.Text(), "19 parcels") {
+		t.Errorf("%d parcels, %s", len(parcels.packed), parcels.said.Text())
+	}
+	for row, p := range parcels.packed {
+		if p.Parcel.ID == "10" && !parcels.cell(row, parcelMass).Trouble {
+			t.Errorf("a toned book of %s is not said to be near its band", parcels.cell(row, parcelMass).Text)
+		}
+	}
+	p := w.batchPage
+	post := w.session.Batch().Post
+	if read, problem := p.readPost(bandsText(post.Bands), p.slotsText(post.Slots), "88", "3"); problem != "" || !read.Equal(post) {
+		t.Errorf("read again, the table is %+v, %q", read, problem)
+	}
+	for _, wrong := range []string{"home; 500", "home; much; 4 EUR", "home; 500; cheap"} {
+		if _, problem := p.readPost("home; 100; 2 EUR\n"+wrong, "", "", ""); !strings.Contains(problem, "Line 2") {
+			t.Errorf("%q says %q", wrong, problem)
+		}
+	}
+	file := filepath.Join(t.TempDir(), "list.txt")
+	w.ports.Dialogs = dialogs{file, nil}
+	parcels.saveList()
+	if text, err := os.ReadFile(file); err != nil || !strings.Contains(string(text), "Vireo-Tamsel") || !strings.Contains(string(text), "Labels") {
+		t.Errorf("the list is %q, %v", text, err)
+	}
+}
+
+// A finding of the batch is left as it is for a reason, and said again.
+func TestFindingsOfTheBatchAreLeft(t *testing.T) {
+	w := openBatch(t)
+	f := w.batchPage.found
+	if len(f.found) < 3 || f.found[0].ID != "measure-first" {
+		t.Fatalf("found %v", f.found)
+	}
+	f.cards[0].OnPrimary()
+	if w.batchPage.table().id() != "spines" {
+		t.Error("the remedy does not lead to the measures")
+	}
+	all := len(f.found)
+	w.session.Leave(f.found[1], "A template for each.")
+	if len(f.found) != all-1 || len(f.left) != 1 {
+		t.Errorf("%d found, %d left", len(f.found), len(f.left))
+	}
+	w.undo()
+	if len(f.found) != all || len(f.left) != 0 {
+		t.Error("undo does not say it again")
+	}
+}
+
+// Closed, a batch is a record; made again, its books are ordered anew with what was
+// measured. Each is one step to undo.
+func TestABatchIsClosedAndMadeAgain(t *testing.T) {
+	w := openBatch(t)
+	spines := w.batchTable(t, "spines").(*spinesTable)
+	for _, spine := range []string{"13.9", "14", "14.1"} {
+		if said := spines.table.OnTake(0, spineFound, spine); said != "" {
+			t.Fatal(said)
+		}
+	}
+	records := w.batchTable(t, "records").(*recordsTable)
+	if !records.empty.Visible() || !records.again.Disabled() {
+		t.Error("without a record there is something to make again")
+	}
+	w.batchPage.closeSheet()
+	entry := w.win.Canvas().Focused().(*sheetEntry)
+	entry.SetText("")
+	entry.OnSubmitted("")
+	if len(w.sheets) != 1 || len(w.session.Batch().Records) != 0 {
+		t.Fatal("a batch without a name is closed")
+	}
+	entry.SetText("Low Water")
+	entry.OnSubmitted("")
+	if len(w.session.Batch().Records) != 1 || w.step() != "Batch closed" || len(records.record.Books) != 24 {
+		t.Fatalf("%d records, step %q", len(w.session.Batch().Records), w.step())
+	}
+	if said := records.said[0].Text(); !strings.Contains(said, "24 books") || !strings.Contains(said, "37 h 1 min") {
+		t.Errorf("the record says %q", said)
+	}
+	records.makeAgain()
+	books := 0
+	for _, o := range w.session.Batch().Orders {
+		books += o.Count
+	}
+	if books != 24 || len(w.session.Batch().Blocks) != 0 || w.step() != "Low Water made again" {
+		t.Errorf("made again: %d books, step %q", books, w.step())
+	}
+	w.undo()
+	w.undo()
+	if len(w.session.Batch().Records) != 0 || len(w.session.Batch().Orders) != 24 {
+		t.Error("undone, the batch is still closed")
+	}
+}
+
+// The papers of a group: a folder for each of its kinds of book.
+func TestPapersOfAGroup(t *testing.T) {
+	long(t)
+	folder := t.TempDir()
+	w := openBatch(t, func(p *Ports) { p.Dialogs = dialogs{folder, nil} })
+	w.batchPage.printGroup(w.batchPage.reckoning.made.work.Groups[0].Sets[:2])
+	made, _ := filepath.Glob(filepath.Join(folder, "*", "*.pdf"))
+	folders, _ := filepath.Glob(filepath.Join(folder, "*"))
+	if len(folders) != 2 || len(made) < 10 || !strings.Contains(folders[0], "Ebbwhite") {
+		t.Errorf("%d papers in %v", len(made), folders)
 	}
 }
 

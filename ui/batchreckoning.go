@@ -7,6 +7,8 @@ import (
 
 	"grainwise/model/batch"
 	"grainwise/model/book"
+	"grainwise/model/price"
+	"grainwise/model/schedule"
 	"grainwise/model/sheets"
 	"grainwise/model/stock"
 )
@@ -25,15 +27,37 @@ func (a batchInput) equal(b batchInput) bool {
 
 func (a batchInput) sameBench(b batchInput) bool { return fmt.Sprint(a.bench) == fmt.Sprint(b.bench) }
 
-// reckoned is what follows from it. Needs may still be those of the input before.
+// reckoned is what follows from it. Needs, plan and prices may still be those of the
+// input before.
 type reckoned struct {
-	in       batchInput
-	sets     []batch.Set
-	groups   []batch.Group
-	outliers []batch.Outlier
-	needs    []batch.Need
-	unused   []batch.Cut
-	whole    bool // the needs are this input's
+	in    batchInput
+	work  batch.Work
+	whole bool // all of it is this input's
+}
+
+// plan is the plan, an empty one where there is none; release likewise.
+func (r reckoned) plan() schedule.Plan {
+	if r.work.Plan == nil {
+		return schedule.Plan{}
+	}
+	return *r.work.Plan
+}
+
+func (r reckoned) release() price.Release {
+	if r.work.Release == nil {
+		return price.Release{}
+	}
+	return *r.work.Release
+}
+
+// trouble is why a part could not be reckoned; empty where it could.
+func (r reckoned) trouble(part string) string {
+	for _, t := range r.work.Troubles {
+		if t.Part == part {
+			return sentence(t.Text)
+		}
+	}
+	return ""
 }
 
 // reckoning works out what a batch takes behind the window's back: one at a time,
@@ -43,6 +67,7 @@ type reckoning struct {
 	apart    func(work func() (then func()))
 	onWindow func(func())
 	changed  func()
+	today    func() batch.Today
 
 	planner   *batch.Planner
 	of        batchInput // of the planner's bench
@@ -104,20 +129,22 @@ func (r *reckoning) start() {
 	}
 	ctx, cancel := context.WithCancel(context.Background())
 	r.cancel, r.done, r.all = cancel, 0, 0
-	planner := r.planner
+	planner, today := r.planner, r.today()
 	r.apart(func() (then func()) {
-		found := reckoned{in: in, sets: batch.Sets(in.base, in.shelf, in.batch)}
-		found.groups = batch.Groups(found.sets)
-		found.outliers = batch.Outliers(in.base, in.shelf, in.batch)
+		found := reckoned{in: in, work: batch.Work{Batch: in.batch, Sets: batch.Sets(in.base, in.shelf, in.batch)}}
+		found.work.Groups = batch.Groups(found.work.Sets)
 		r.onWindow(func() { r.hear(ctx, found) })
 		told := time.Now()
-		needs, unused, err := planner.Needs(ctx, found.sets, in.batch, func(done, of int) {
+		work, err := planner.Work(ctx, in.base, in.shelf, in.batch, today, func(done, of int) {
 			if time.Since(told) > progressEvery {
 				told = time.Now()
 				r.onWindow(func() { r.told(ctx, done, of) })
 			}
 		})
-		found.needs, found.unused, found.whole = needs, unused, err == nil
+		if err == nil {
+			found.work = work
+		}
+		found.whole = ctx.Err() == nil
 		return func() { r.finish(found) }
 	})
 }
@@ -127,8 +154,10 @@ func (r *reckoning) hear(ctx context.Context, found reckoned) {
 	if ctx.Err() != nil {
 		return
 	}
-	found.needs, found.unused = r.made.needs, r.made.unused
-	r.made = found
+	now := r.made
+	now.in, now.whole = found.in, false
+	now.work.Batch, now.work.Sets, now.work.Groups = found.work.Batch, found.work.Sets, found.work.Groups
+	r.made = now
 	r.changed()
 }
 

@@ -23,6 +23,7 @@ type spinesTable struct {
 	said  *controls.Label
 	rows  []spineRow
 	apart map[batch.Copy]batch.Outlier
+	print *controls.Button
 }
 
 // spineRow is one book.
@@ -70,7 +71,9 @@ func newSpinesTable(p *batchPage) *spinesTable {
 	})
 	g := t.table
 	g.Cell, g.Books, g.OnTake, g.Fixed, g.OnChoose, g.OnDelete = t.cell, t.colours, t.take, t.fixed, p.chosen, t.clear
-	t.box = controls.Around(controls.Inset(9, 6, 10, 10, t.said), nil, nil, nil, container.NewStack(g.Object()))
+	t.print = controls.NewButton(controls.Framed, words.Say("batch.papers"), t.printGroup)
+	tools := controls.Inset(5, 3, 10, 10, controls.Across(6, t.print, controls.Spring()))
+	t.box = controls.Around(controls.Down(0, tools, controls.Inset(0, 2, 10, 10, t.said)), nil, nil, nil, container.NewStack(g.Object()))
 	return t
 }
 
@@ -91,10 +94,10 @@ func (t *spinesTable) show() {
 	}
 	at, was := t.cursor()
 	t.rows, t.apart = t.rows[:0:0], map[batch.Copy]batch.Outlier{}
-	for _, o := range made.outliers {
+	for _, o := range made.work.Outliers {
 		t.apart[o.Copy] = o
 	}
-	for _, g := range made.groups {
+	for _, g := range made.work.Groups {
 		for _, s := range g.Sets {
 			for _, c := range s.Books {
 				t.rows = append(t.rows, spineRow{c, s, g.Name, customers[c.Order], blocks[c]})
@@ -109,6 +112,17 @@ func (t *spinesTable) show() {
 	}
 	t.table.SetCount(len(t.rows), row)
 	t.said.SetText(t.text(made))
+	ableTo(t.print, len(t.rows) > 0)
+}
+
+// printGroup writes the papers of the cursor's group.
+func (t *spinesTable) printGroup() {
+	row, _ := t.table.At()
+	for _, g := range t.page.reckoning.made.work.Groups {
+		if row < len(t.rows) && g.Name == t.rows[row].group {
+			t.page.printGroup(g.Sets)
+		}
+	}
 }
 
 func (t *spinesTable) cursor() (batch.Copy, bool) {
@@ -130,7 +144,7 @@ func (t *spinesTable) text(made reckoned) string {
 // groupsInShort is "16 mm for 14 books, 17 mm for 10".
 func (p *batchPage) groupsInShort(made reckoned) string {
 	var all []string
-	for _, g := range made.groups {
+	for _, g := range made.work.Groups {
 		all = append(all, words.Say("batch.spines.group", words.With{"width": p.style().WithUnit(g.Width), "books": g.Copies(), "measured": g.Measured()}))
 	}
 	return strings.Join(all, words.Say("batch.spines.and"))

@@ -36,7 +36,7 @@ func newBatchSummary(p *batchPage) *batchSummary {
 // show brings the summary up to date.
 func (s *batchSummary) show() {
 	objects := s.objects()
-	said := fmt.Sprint(texts(objects), s.page.reckoning.busy(), s.page.reckoning.stopped)
+	said := fmt.Sprint(texts(objects), s.page.reckoning.busy(), s.page.reckoning.stopped, s.page.found.said())
 	if said == s.said {
 		return
 	}
@@ -50,6 +50,10 @@ func (s *batchSummary) objects() []fyne.CanvasObject {
 	list := []fyne.CanvasObject{bandHead(words.Say("batch.summary"))}
 	list = append(list, paragraph(s.books()))
 	list = append(list, s.warnings()...)
+	list = append(list, s.page.found.objects()...)
+	if plan := s.page.reckoning.made.plan(); len(plan.Bars) > 0 {
+		list = append(list, paragraph(words.Say("batch.summary.plan", words.With{"promise": dayText(plan.Promise), "end": dayText(plan.End.Day)})))
+	}
 	list = append(list, bandHead(words.Say("batch.toBuy")))
 	list = append(list, s.progress()...)
 	list = append(list, s.needs()...)
@@ -99,7 +103,7 @@ func (s *batchSummary) progress() []fyne.CanvasObject {
 func (s *batchSummary) needs() []fyne.CanvasObject {
 	var list []fyne.CanvasObject
 	made := s.page.reckoning.made
-	for _, n := range made.needs {
+	for _, n := range made.work.Needs {
 		if n.ToBuy.IsZero() && n.Lack != batch.NoPlan {
 			continue
 		}
@@ -110,7 +114,7 @@ func (s *batchSummary) needs() []fyne.CanvasObject {
 		list = append(list, line)
 	}
 	if made.whole {
-		list = append(list, paragraph(s.total(made.needs)))
+		list = append(list, paragraph(s.total(made.work.Needs)))
 	}
 	return list
 }
@@ -158,27 +162,23 @@ func (s *batchSummary) total(needs []batch.Need) string {
 // toNeed turns to a material in the table of needs.
 func (p *batchPage) toNeed(n batch.Need) {
 	p.turnTo("needs")
-	i := slices.IndexFunc(p.reckoning.made.needs, func(m batch.Need) bool { return m.Kind == n.Kind && m.Material == n.Material })
+	i := slices.IndexFunc(p.reckoning.made.work.Needs, func(m batch.Need) bool { return m.Kind == n.Kind && m.Material == n.Material })
 	if i >= 0 {
 		p.table().grid().Go(i, needStock)
 		p.window.win.Canvas().Focus(p.table().first())
 	}
 }
 
-// spines are the groups of one spine piece, and blocks that lie apart.
+// spines are the groups of one spine piece.
 func (s *batchSummary) spines() []fyne.CanvasObject {
 	var list []fyne.CanvasObject
 	made, style := s.page.reckoning.made, s.page.style()
-	for _, g := range made.groups {
+	for _, g := range made.work.Groups {
 		line := controls.NewLineItem()
 		said := words.Say("batch.group.measured", words.With{"measured": g.Measured(), "books": g.Copies()})
 		line.Set(fmt.Sprint(g.Copies()), words.Say("batch.group", words.With{"width": style.WithUnit(g.Width)}), said, false)
 		line.OnTapped = func() { s.page.toGroup(g) }
 		list = append(list, line)
-	}
-	for _, o := range made.outliers {
-		list = append(list, levelled(check.Check, words.Say("batch.outlier", words.With{
-			"book": bookName(s.page.batch(), o.Copy), "found": style.Format(o.Found), "usual": style.WithUnit(o.Usual)})))
 	}
 	return list
 }
@@ -187,7 +187,7 @@ func (s *batchSummary) spines() []fyne.CanvasObject {
 func (p *batchPage) toGroup(g batch.Group) {
 	p.turnTo("spines")
 	row := 0
-	for _, other := range p.reckoning.made.groups {
+	for _, other := range p.reckoning.made.work.Groups {
 		if other.Name == g.Name {
 			break
 		}
@@ -199,17 +199,9 @@ func (p *batchPage) toGroup(g batch.Group) {
 	p.window.win.Canvas().Focus(p.table().first())
 }
 
-// warnings are what is to be looked at before anything is cut.
+// warnings are what the plan and the prices find, and what the design refuses.
 func (s *batchSummary) warnings() []fyne.CanvasObject {
 	var list []fyne.CanvasObject
-	made, books := s.page.reckoning.made, 0
-	measured := 0
-	for _, g := range made.groups {
-		books, measured = books+g.Copies(), measured+g.Measured()
-	}
-	if books >= check.BatchFrom && measured == 0 {
-		list = append(list, levelled(check.Stop, words.Say("batch.measureFirst", words.With{"books": books})))
-	}
 	for _, v := range s.refused() {
 		list = append(list, levelled(check.Check, v))
 	}

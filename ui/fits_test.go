@@ -96,7 +96,9 @@ func offered(text string) bool {
 	case "Pick a format…", "From my paper…", words.Say("findings.leave"), words.Say("measured.enter"), words.Say("gallery.keep"), words.Say("papers.save"),
 		words.Say("batch.move"), words.Say("batch.orders.import"), words.Say("batch.orders.export"), words.Say("batch.buying"),
 		words.Say("materials.add"), words.Say("materials.import"), words.Say("materials.export"), words.Say("materials.edit"),
-		words.Say("materials.search"), words.Say("materials.photoTake"), words.Say("materials.photoOther"):
+		words.Say("materials.search"), words.Say("materials.photoTake"), words.Say("materials.photoOther"),
+		words.Say("batch.working"), words.Say("batch.lostDay"), words.Say("batch.pricing"), words.Say("batch.whatIf"), words.Say("batch.post"), words.Say("batch.packingList"),
+		words.Say("batch.calendar"), words.Say("batch.papers"), words.Say("batch.close"):
 		return true
 	}
 	return false

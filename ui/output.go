@@ -21,7 +21,8 @@ import (
 // cutting plans that they show are there. Past a moment it says how far it has
 // come, and can be cancelled.
 type output struct {
-	page   *papersPage
+	window *Window
+	page   *papersPage        // nil for papers of another page
 	wanted func()             // what waits for the plans; nil for nothing
 	cancel context.CancelFunc // of what is being made
 	sheet  *sheet             // that tells; nil before it is shown
@@ -34,7 +35,7 @@ const patience = 300 * time.Millisecond
 
 // open makes one PDF of all that is ticked and hands it to the system's viewer.
 func (o *output) open() {
-	w := o.page.window
+	w := o.window
 	o.await(func() {
 		in, kinds := o.page.input(), o.page.ticked()
 		o.count++
@@ -67,14 +68,14 @@ func bound(ctx context.Context, in printed.Input, kinds []printed.Kind, name str
 
 // save asks for a folder and writes the ticked papers into one of their own in it.
 func (o *output) save() {
-	w := o.page.window
+	w := o.window
 	o.await(func() {
 		w.askPath(func(d Dialogs) (string, error) { return d.Folder(w.beginning()) }, w.toolkitFolder, o.saveInto)
 	})
 }
 
 func (o *output) saveInto(folder string) {
-	w := o.page.window
+	w := o.window
 	in, order := o.page.input(), papers.Order{Kinds: o.page.ticked()}
 	if o.page.pictures {
 		order.DPI = w.session.Studio().Printing.Resolution()
@@ -97,7 +98,7 @@ func (o *output) saveInto(folder string) {
 
 // view shows a file or a folder outside the window.
 func (o *output) view(path, said string) {
-	w := o.page.window
+	w := o.window
 	if w.ports.View == nil {
 		w.tell(words.Say("papers.noViewer"), path)
 		return
@@ -116,11 +117,11 @@ func (o *output) view(path, said string) {
 
 // await does something once the plans are there; a second wish at once is none.
 func (o *output) await(do func()) {
-	if o.wanted != nil || o.cancel != nil || o.page.window.busy() {
+	if o.wanted != nil || o.cancel != nil || o.window.busy() {
 		return
 	}
 	o.wanted = do
-	if o.page.window.planner().busy() {
+	if o.window.planner().busy() {
 		o.tell(words.Say("papers.awaiting"), func() { o.wanted = nil })
 	}
 	o.goOn()
@@ -128,7 +129,7 @@ func (o *output) await(do func()) {
 
 // goOn does what waited, if it need wait no longer.
 func (o *output) goOn() {
-	if o.wanted == nil || o.page.window.planner().busy() {
+	if o.wanted == nil || o.window.planner().busy() {
 		return
 	}
 	do := o.wanted
@@ -140,7 +141,7 @@ func (o *output) goOn() {
 // run does work apart from the window and then what follows from its path; what
 // goes wrong is said.
 func (o *output) run(steps int, work func(ctx context.Context, told func(int)) (string, error), then func(path string)) {
-	w := o.page.window
+	w := o.window
 	ctx, cancel := context.WithCancel(context.Background())
 	o.cancel = cancel
 	say := func(done int) string { return words.Say("papers.made", words.With{"done": done, "of": steps}) }
@@ -179,7 +180,7 @@ func (o *output) run(steps int, work func(ctx context.Context, told func(int)) (
 
 // tell shows how far the work has come, with a way to stop it.
 func (o *output) tell(text string, stop func()) {
-	w := o.page.window
+	w := o.window
 	o.said = prose(text)
 	cancel := func() { stop(); o.hush() }
 	button := controls.NewButton(controls.Framed, words.Say("sheet.cancel"), cancel)

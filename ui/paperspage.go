@@ -48,7 +48,7 @@ type papersPage struct {
 func newPapersPage(w *Window) *papersPage {
 	p := &papersPage{window: w, left: map[string]bool{}, lines: map[string]*controls.TickedLine{}, rows: controls.Down(0)}
 	p.making = newPapermaking(w.apart, w.onWindow, w.showPage)
-	p.output = output{page: p}
+	p.output = output{window: w, page: p}
 	w.planner()
 	for _, id := range untickedAtFirst() {
 		p.left[id] = true

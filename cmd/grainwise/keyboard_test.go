@@ -163,3 +163,40 @@ func TestThePapersByKeyboard(t *testing.T) {
 	p.key("ctrl+q")
 	p.quits()
 }
+
+// The batch without a pointer: turned to by the pages' key, an order added, named and
+// counted in its table, and what is to be bought follows; saved, the file has it.
+func TestTheBatchByKeyboard(t *testing.T) {
+	home := t.TempDir()
+	p := launch(t, build(t, "grainwise"), home)
+	p.resize(1280, 720)
+	design := p.picture()
+	p.keys("ctrl+Next", "ctrl+Next")
+	p.key("ctrl+Next")
+	p.await("the page of the batch", func() bool { return !alike(design, p.picture(), drawing) })
+	p.changeRests()
+	p.shot("batch-1280.png")
+	toBuy := image.Rect(1020, 600, 1270, 690)
+	before := p.picture()
+	if n := colours(before, toBuy); n < 20 {
+		t.Errorf("what is to be bought has %d colours", n)
+	}
+	p.keys("F6", "F6") // the pages, the orders
+	p.keys("Insert")
+	p.typed("Saltmarsh")
+	p.keys("Tab")            // taken; on to the variant
+	p.keys("Right", "Right") // the books
+	p.typed("8")
+	p.keys("Return")
+	p.await("more to buy", func() bool { return !alike(before, p.picture(), toBuy) })
+	p.changeRests()
+	p.shot("batch-more-1280.png")
+	p.saveAs(filepath.Join(home, "more"))
+	p.key("ctrl+q")
+	p.quits()
+
+	orders := opened(t, filepath.Join(home, "more.grainwise")).Batch.Orders
+	if last := orders[len(orders)-1]; len(orders) != 25 || last.Customer != "Saltmarsh" || last.Count != 8 {
+		t.Errorf("%d orders, the last %+v", len(orders), last)
+	}
+}

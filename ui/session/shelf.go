@@ -166,3 +166,15 @@ func (s *Session) take(to state, name string) {
 	s.steps.Record(s.state(), to, "", s.Now(), func(state, state) string { return name })
 	s.become(to)
 }
+
+// Remake puts another design, shelf and batch in place of these, as a record gives
+// them: one step to undo under that name.
+func (s *Session) Remake(name string, d book.Decisions, shelf stock.Shelf, b batch.Batch) {
+	to := s.state()
+	to.decisions, to.batch = d, heldBatch(b)
+	if !shelf.Equal(s.project.Shelf) {
+		own := shelf.Clone()
+		to.carried = &own
+	}
+	s.take(to, name)
+}
