@@ -156,7 +156,7 @@ func (p *batchPage) focus(canvas fyne.Canvas, area int) {
 		}
 	case drawingArea:
 		p.window.turnSide(false)
-		canvas.Focus(p.strip.counts)
+		canvas.Focus(p.strip.first())
 	case findingsArea:
 		p.window.turnSide(true)
 		canvas.Focus(p.summary.firstToFocus())

@@ -10,6 +10,7 @@ import (
 	"grainwise/model/batch"
 	"grainwise/model/book"
 	"grainwise/model/stock"
+	"grainwise/render/scene"
 	"grainwise/render/view"
 	"grainwise/ui/controls"
 	"grainwise/ui/look"
@@ -26,14 +27,18 @@ type batchStrip struct {
 	name   *controls.Label
 	lines  [4]*controls.Label
 	box    *fyne.Container
-	shown  string // the variant drawn
+	layout *stripLayout
 }
 
-// stripHeight leaves a dozen rows to the table in a window of 720.
-const stripHeight = float32(176)
+// stripHeight leaves a dozen rows to the table in a window of 720; the plan's
+// timeline gets more.
+const (
+	stripHeight    = float32(176)
+	timelineHeight = float32(330)
+)
 
 func newBatchStrip(p *batchPage) *batchStrip {
-	s := &batchStrip{page: p, counts: controls.NewCounts(), pane: preview.NewPane(), name: controls.NewLabel(controls.HeadLabel, "")}
+	s := &batchStrip{page: p, layout: &stripLayout{}, counts: controls.NewCounts(), pane: preview.NewPane(), name: controls.NewLabel(controls.HeadLabel, "")}
 	s.counts.OnPick = s.pick
 	s.scroll = container.NewScroll(s.counts)
 	facts := controls.Down(3, s.name)
@@ -41,16 +46,21 @@ func newBatchStrip(p *batchPage) *batchStrip {
 		s.lines[i] = controls.NewLabel(controls.PlainLabel, "")
 		facts.Add(s.lines[i])
 	}
-	s.box = container.New(stripLayout{}, controls.Inset(6, 2, 10, 4, s.scroll), controls.NewHairline(), controls.Inset(10, 4, 12, 6, facts), s.pane)
+	s.box = container.New(s.layout, controls.Inset(6, 2, 10, 4, s.scroll), controls.NewHairline(), controls.Inset(10, 4, 12, 6, facts), s.pane)
 	return s
 }
 
 // stripLayout gives the book's facts and picture their widths, and the counts what
-// is left.
-type stripLayout struct{}
+// is left; or all to the picture.
+type stripLayout struct{ wide bool }
 
 // Layout implements fyne.Layout.
-func (stripLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+func (l *stripLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+	if l.wide {
+		objects[3].Resize(size)
+		objects[3].Move(fyne.Position{})
+		return
+	}
 	const facts, picture = float32(214), float32(220)
 	rest := max(0, size.Width-facts-picture-1)
 	x := float32(0)
@@ -62,12 +72,42 @@ func (stripLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 }
 
 // MinSize implements fyne.Layout.
-func (stripLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(500, stripHeight) }
+func (*stripLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(500, stripHeight) }
 
 // show brings counts and book up to date.
 func (s *batchStrip) show() {
+	s.spread(s.page.table().id() == "plan" && len(s.page.reckoning.made.plan().Bars) > 0)
+	if s.layout.wide {
+		s.showPlan()
+		return
+	}
 	s.counts.SetState(s.state())
 	s.showBook()
+}
+
+// spread gives all of the strip to the picture, and more height; or not.
+func (s *batchStrip) spread(wide bool) {
+	if s.layout.wide == wide {
+		return
+	}
+	s.layout.wide = wide
+	for _, o := range s.box.Objects[:3] {
+		setVisible(o, !wide)
+	}
+	f := s.page.frame
+	if f.under = stripHeight; wide {
+		f.under = timelineHeight
+	}
+	s.page.object.Refresh()
+	s.box.Refresh()
+}
+
+// showPlan draws the plan in time.
+func (s *batchStrip) showPlan() {
+	plan, name := s.page.reckoning.made.plan(), s.page.window.session.Project().Name
+	s.pane.Draw(view.View{ID: "timeline", Draw: func(in view.Input) *scene.Scene {
+		return view.Timeline(view.TimelineInput{Plan: plan, Name: name, Width: in.Width, Height: in.Height, DarkSurround: in.DarkSurround})
+	}}, view.Input{DarkSurround: look.Current().Night, Stark: look.Current().Stark}, false)
 }
 
 // state counts the books of the batch by paper and cloth, in the order in which the
@@ -129,6 +169,14 @@ func (s *batchStrip) pick(row, column int) {
 		orders.of = &place
 	}
 	s.page.turnTo("orders")
+}
+
+// first is what the keyboard begins with.
+func (s *batchStrip) first() fyne.Focusable {
+	if s.layout.wide {
+		return s.pane
+	}
+	return s.counts
 }
 
 // showBook draws the book of the cursor's row and says its sizes.
