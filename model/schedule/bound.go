@@ -1,8 +1,6 @@
 package schedule
 
-import (
-	"slices"
-)
+import "slices"
 
 // bounds are times by the clock before which no plan can end.
 type bounds struct{ hands, press, chain int }
@@ -12,31 +10,18 @@ func (b bounds) greatest() int { return max(b.hands, b.press, b.chain) }
 // bound finds them: all work through one pair of hands, all stays through the
 // press's places, and the longest way of one round.
 func (w *work) bound() bounds {
-	heads := w.heads()
-	b := bounds{hands: w.handsBound(heads), press: w.pressBound(heads)}
-	for r := range w.chains {
-		b.chain = max(b.chain, w.chainBound(r))
+	heads, ends := w.heads()
+	return bounds{
+		hands: w.handsBound(heads),
+		press: max(w.pressBound(heads), w.turnsBound(heads)),
+		chain: slices.Max(ends),
 	}
-	return b
-}
-
-// chainBound is a round's own way. A batch of one round has all set-ups on it.
-func (w *work) chainBound(round int) int {
-	start := w.bench.calendar.minutes(w.rounds[round].Ready)
-	if len(w.rounds) > 1 {
-		return w.chainEnd(round, 0, start)
-	}
-	s := newState(w)
-	for _, i := range w.chains[0] {
-		s.put(i, s.find(i))
-	}
-	return s.end
 }
 
 // handsBound takes the activities with the longest tails, more and more of them:
 // they take the hands at least their minutes from the soonest on, and after the
 // last of them its tail is still to come.
-func (w *work) handsBound(heads []int) int {
+func (w *work) handsBound(heads []soonest) int {
 	order := w.byTail(func(a *activity) bool { return !a.stay && a.minutes > 0 })
 	missing := make([]int, len(w.setUps))
 	for i := range w.activities {
@@ -47,8 +32,8 @@ func (w *work) handsBound(heads []int) int {
 	minutes, soonest, best := 0, 0, 0
 	for k, i := range order {
 		a := &w.activities[i]
-		if k == 0 || heads[i] < soonest {
-			soonest = heads[i]
+		if k == 0 || heads[i].ready < soonest {
+			soonest = heads[i].ready
 		}
 		minutes += a.minutes
 		if missing[a.setUp]--; missing[a.setUp] == 0 {
@@ -63,7 +48,7 @@ func (w *work) handsBound(heads []int) int {
 }
 
 // pressBound does the same with the press: places times minutes.
-func (w *work) pressBound(heads []int) int {
+func (w *work) pressBound(heads []soonest) int {
 	if w.input.Places == 0 {
 		return 0
 	}
@@ -71,8 +56,8 @@ func (w *work) pressBound(heads []int) int {
 	held, soonest, best := 0, 0, 0
 	for k, i := range order {
 		a := &w.activities[i]
-		if k == 0 || heads[i] < soonest {
-			soonest = heads[i]
+		if k == 0 || heads[i].begin < soonest {
+			soonest = heads[i].begin
 		}
 		held += a.places * (a.minutes + a.press)
 		if w.cutOff(order, k) {

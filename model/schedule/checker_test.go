@@ -228,6 +228,9 @@ func judgeSteps(in Input, p Plan, say sayer) {
 				}
 			}
 			paid[step.ID] += setUp
+			if from < 0 { // no work of its own, but what was set out for all
+				ready = max(ready, setOut(in, p, step.ID))
+			}
 			ready = max(ready, to, rested)
 			if together && index+1 < len(in.Lots[r.Shares[0].Lot].Steps) {
 				ready = max(ready, over[step.ID])
@@ -243,6 +246,17 @@ func judgeSteps(in Input, p Plan, say sayer) {
 	if clock(in, p.End) != end {
 		say("ends %v, not at %d", p.End, end)
 	}
+}
+
+// setOut is when the set-up of a step is done.
+func setOut(in Input, p Plan, id string) int {
+	done := 0
+	for _, b := range p.Bars {
+		if b.Kind == Work && b.Step == id && b.SetUp > 0 {
+			done = max(done, clock(in, b.From.plus(in, b.SetUp)))
+		}
+	}
+	return done
 }
 
 // ends is when the last bar of each step is over.

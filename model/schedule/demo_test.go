@@ -37,7 +37,10 @@ func made(t testing.TB, in Input) Plan {
 // Source: the demo project: 195 min of set-up, 84 min a book, three rounds in a press
 // that holds 8, days of 5 h. Waiting after its checks: 12 h for a case, 24 h for a
 // book. By hand: 24 books are 2211 min of hands, 7 days of 300 and 111 more, so the
-// work ends on the eighth working day at the soonest.
+// work ends on the eighth working day at the soonest. The press by hand: the first cases
+// go in on Wednesday the 4th, are out overnight, the books follow on Thursday and come out
+// on Friday at 10:44; so again from Friday to Tuesday and from Tuesday to Thursday the
+// 12th, 10:44; finishing eight takes 48 min more.
 func TestTheDemosBatch(t *testing.T) {
 	in := demo(24)
 	p := made(t, in)
@@ -59,6 +62,12 @@ func TestTheDemosBatch(t *testing.T) {
 	}
 	if in.Calendar.WorkDays(p.End.Day, p.Promise) != 3 || p.Slack != 3 {
 		t.Errorf("ends %v, promised %v", p.End, p.Promise)
+	}
+	if got := p.Bound.Press.String(); got != "2026-03-12 11:32" {
+		t.Errorf("the press allows an end at %s", got)
+	}
+	if p.End.Day.Compare(p.Bound.Press.Day.AddDays(1)) > 0 {
+		t.Errorf("ends %v, more than a day after %v", p.End, p.Bound.Press)
 	}
 	t.Logf("ends %v, bound %+v, proved %v, promised %v", p.End, p.Bound, p.Proved, p.Promise)
 }

@@ -16,8 +16,8 @@ type state struct {
 	ready    []int // by the clock: what each activity waits for is over
 	waits    []int // how many it still waits for
 	next     []int // of each round, how far along its chain it is
-	paid     []bool
-	hands    int // minutes of work used up
+	setOut   []int // by set-up: by the clock when it is done, -1 not yet
+	hands    int   // minutes of work used up
 	press    []stay
 	used     int // places
 	lastStay int
@@ -35,14 +35,16 @@ type stay struct{ until, places int }
 func newState(w *work) *state {
 	n := len(w.activities)
 	s := &state{work: w, at: make([]placed, n), ready: make([]int, n), waits: make([]int, n),
-		paid: make([]bool, len(w.setUps)), ends: make([]int, len(w.rounds)), next: make([]int, len(w.rounds))}
+		setOut: make([]int, len(w.setUps)), ends: make([]int, len(w.rounds)), next: make([]int, len(w.rounds))}
 	s.reset()
 	return s
 }
 
 func (s *state) reset() {
 	clear(s.at)
-	clear(s.paid)
+	for i := range s.setOut {
+		s.setOut[i] = -1
+	}
 	clear(s.ends)
 	clear(s.next)
 	for i := range s.activities {
@@ -60,7 +62,7 @@ func (s *state) copyFrom(o *state) {
 	copy(s.at, o.at)
 	copy(s.ready, o.ready)
 	copy(s.waits, o.waits)
-	copy(s.paid, o.paid)
+	copy(s.setOut, o.setOut)
 	copy(s.ends, o.ends)
 	copy(s.next, o.next)
 	s.press = append(s.press[:0], o.press...)
@@ -76,11 +78,12 @@ func (s *state) find(i int) placed {
 		return placed{from: from, rest: from}
 	}
 	p := placed{}
-	if !s.paid[a.setUp] {
+	if s.setOut[a.setUp] < 0 {
 		p.setUp = s.setUps[a.setUp].minutes
 	}
-	if a.minutes+p.setUp == 0 && a.places == 0 { // nothing for the hands
-		return placed{from: s.ready[i], rest: s.ready[i], start: s.hands, end: s.hands}
+	if a.minutes+p.setUp == 0 { // nothing for the hands
+		from := max(s.ready[i], s.setOut[a.setUp])
+		return placed{from: from, rest: from, start: s.hands, end: s.hands}
 	}
 	p.start = s.bench.fit(a, max(s.hands, s.bench.work(s.ready[i]))+p.setUp)
 	for a.places > 0 {
@@ -144,7 +147,10 @@ func (s *state) put(i int, p placed) {
 		s.hold(p.from, stay{p.rest + a.press, a.places})
 	}
 	if p.end > s.hands || p.end > p.start {
-		s.paid[a.setUp], s.hands = true, p.end
+		if p.setUp > 0 {
+			s.setOut[a.setUp] = s.bench.end(p.start)
+		}
+		s.hands = p.end
 		if a.setUp != s.touched {
 			s.touched = a.setUp
 			s.switches++

@@ -53,17 +53,60 @@ func (w *work) alone(i, ready int) (from, over int) {
 	return w.bench.start(start), w.bench.end(w.bench.finish(a, start))
 }
 
-// heads says of each activity when it could be ready at the soonest by the clock,
-// were there nothing else to do.
-func (w *work) heads() []int {
-	heads := make([]int, len(w.activities))
+// soonest is when an activity can be ready, and when its work or stay can begin, at
+// the soonest by the clock.
+type soonest struct{ ready, begin int }
+
+// heads finds them: what comes before in its own round must be over, and the hands,
+// which do one thing at a time, have done that and set out all its steps; a first step
+// that all rounds have together they have done for all. It returns when each round can
+// end, too.
+func (w *work) heads() (heads []soonest, ends []int) {
+	heads = make([]soonest, len(w.activities))
 	for r, chain := range w.chains {
-		at := w.bench.calendar.minutes(w.rounds[r].Ready)
+		at, hands := w.bench.calendar.minutes(w.rounds[r].Ready), 0
 		for _, i := range chain {
-			heads[i] = at
-			_, at = w.alone(i, at)
-			at += w.activities[i].rest
+			a := &w.activities[i]
+			if a.step == 1 {
+				hands = max(hands, w.forAll(r))
+				at = max(at, w.clock(hands))
+			}
+			heads[i] = soonest{at, at}
+			if a.stay {
+				at += a.rest
+				continue
+			}
+			hands += w.setUps[a.setUp].minutes
+			heads[i].begin = max(at, w.clock(hands))
+			_, over := w.alone(i, heads[i].begin)
+			hands += a.minutes
+			at = max(over, w.clock(hands)) + a.rest
+		}
+		ends = append(ends, at)
+	}
+	return heads, ends
+}
+
+// clock is when so much work can be done, were it begun at once.
+func (w *work) clock(minutes int) int {
+	if minutes == 0 {
+		return 0
+	}
+	return w.bench.end(minutes)
+}
+
+// forAll is the minutes that a round's first step takes with its set-up, if all rounds
+// have it together; else nothing.
+func (w *work) forAll(round int) int {
+	if !w.steps[round][0].Together {
+		return 0
+	}
+	own := w.activities[w.chains[round][0]].setUp
+	sum := w.setUps[own].minutes
+	for i := range w.activities {
+		if a := &w.activities[i]; !a.stay && a.setUp == own {
+			sum += a.minutes
 		}
 	}
-	return heads
+	return sum
 }

@@ -4,13 +4,7 @@ package schedule
 // first the first. Whoever of them does a step is all the same, so it is as good an
 // order, and its rounds are numbered as they come.
 func (w *work) inTurn(order []int) []int {
-	group := make([]int, len(w.rounds)) // the first round that is alike
-	for r, twin := range w.twin {
-		group[r] = r
-		if twin >= 0 {
-			group[r] = group[twin]
-		}
-	}
+	group := w.groups()
 	was, is := make([]int, len(w.rounds)), make([]int, len(w.rounds)) // how far each round is
 	turned := make([]int, 0, len(order))
 	for _, round := range order {
