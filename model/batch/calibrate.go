@@ -19,8 +19,12 @@ type told struct {
 func Calibrate(w Work) []Calibration {
 	var all []told
 	for _, s := range w.Sets {
-		for _, one := range s.Books {
-			m := w.Batch.BlockOf(one)
+		copies := s.copies()
+		if len(s.Books) == 0 {
+			copies = copies[:1] // one was measured for all
+		}
+		for _, one := range copies {
+			m := w.blockOf(s, one)
 			if m.Spine == 0 {
 				continue
 			}

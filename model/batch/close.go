@@ -31,7 +31,7 @@ type Usage struct {
 func (w Work) Close(c Closing) (Batch, error) {
 	r := Record{Name: c.Name, Closed: c.On, Minutes: w.Minutes, Worked: c.Worked, Found: Calibrate(w)}
 	for _, s := range w.Sets {
-		for _, one := range s.Books {
+		for _, one := range s.copies() {
 			r.Books = append(r.Books, w.bookRecord(s, one))
 		}
 	}
@@ -64,7 +64,7 @@ func (c Closing) used(n Need) Amount {
 }
 
 func (w Work) bookRecord(s Set, one Copy) BookRecord {
-	m := w.Batch.BlockOf(one)
+	m := w.blockOf(s, one)
 	order := w.Batch.order(one.Order)
 	plain := s.unmeasured().Block
 	r := BookRecord{
@@ -77,6 +77,29 @@ func (w Work) bookRecord(s Set, one Copy) BookRecord {
 		r.Price = w.priceOf(s.Variant)
 	}
 	return r
+}
+
+// copies are the set's books; those of a base design that nobody ordered are told
+// as of one order.
+func (s Set) copies() []Copy {
+	if len(s.Books) > 0 {
+		return s.Books
+	}
+	all := make([]Copy, s.Copies())
+	for i := range all {
+		all[i] = Copy{"1", i + 1}
+	}
+	return all
+}
+
+// blockOf is what was noted of a book, or measured of the base design where there
+// are no orders.
+func (w Work) blockOf(s Set, c Copy) Block {
+	if len(s.Books) > 0 {
+		return w.Batch.BlockOf(c)
+	}
+	m := s.Decisions.Measured
+	return Block{Order: c.Order, Copy: c.Number, Spine: m.Spine().Or(0), ForeEdge: m.ForeEdge().Or(0)}
 }
 
 // priceOf is what a book of a variant is sold for: asked, or wanted.

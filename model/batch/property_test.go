@@ -279,3 +279,36 @@ func TestCutPiecesAreLocked(t *testing.T) {
 		t.Error("stock below nought")
 	}
 }
+
+// A design without orders closes as its copies: what was measured of it stands in
+// the record, once for paper and thread. By hand: 13.70 − 11.10 − 10 × 0.15 over
+// 6 × 0.28 is 0.6548; 11.10 − 0.30 over 48 leaves 0.225.
+func TestClosingWithoutOrders(t *testing.T) {
+	d := base()
+	d.Design.Copies = 3
+	d.Measured.SpineThickness, d.Measured.ForeEdgeThickness = book.Typed(measure.MM(13.7)), book.Typed(measure.MM(11.1))
+	var planner batch.Planner
+	day := measure.Date{Year: 2026, Month: 3, Day: 2}
+	w, err := planner.Work(context.Background(), d, stock.Default(), batch.Batch{}, batch.Today{Date: day}, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	closed, err := w.Close(batch.Closing{Name: "three", On: day})
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := closed.Records[0]
+	if len(r.Books) != 3 || r.Books[2].Spine != measure.MM(13.7) || r.Books[2].Predicted != measure.MM(13.368) || r.Books[2].Copy != 3 {
+		t.Errorf("%+v", r.Books)
+	}
+	if len(r.Found) != 1 || r.Found[0].Blocks != 1 || r.Found[0].Thickness != measure.MM(0.225) || r.Found[0].Crush < 0.654 || r.Found[0].Crush > 0.656 {
+		t.Errorf("%+v", r.Found)
+	}
+	again, _, b := batch.Again(d, stock.Default(), closed, r)
+	if again.Measured.Spine().IsTyped() || len(b.Orders) != 1 || b.Orders[0].Count != 3 || again.Design.Sewing.Crush != r.Found[0].Crush {
+		t.Errorf("%+v, %+v", again.Measured, b.Orders)
+	}
+	if _, err := w.Close(batch.Closing{Name: "", On: day}); err == nil {
+		t.Error("a record without a name")
+	}
+}
