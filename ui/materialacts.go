@@ -2,6 +2,7 @@ package ui
 
 import (
 	"strings"
+	"time"
 
 	"fyne.io/fyne/v2"
 
@@ -93,7 +94,7 @@ func (w *Window) booksWith(m stock.Material) []string {
 func (w *Window) working(text string, work func() (then func())) {
 	var told *sheet
 	done := false
-	after(patience, func() {
+	speak := time.AfterFunc(patience, func() {
 		w.onWindow(func() {
 			if !done {
 				told = w.openSheet(words.Say("materials.working"), prose(text), fyne.NewSize(sheetWidth, 0))
@@ -105,6 +106,7 @@ func (w *Window) working(text string, work func() (then func())) {
 		follow := work()
 		return func() {
 			done = true
+			speak.Stop()
 			if told != nil {
 				told.close()
 			}

@@ -3,7 +3,6 @@ package ui
 import (
 	"bytes"
 	"path/filepath"
-	"time"
 
 	"grainwise/assets/words"
 	"grainwise/model/project"
@@ -12,9 +11,6 @@ import (
 	"grainwise/render/table"
 	"grainwise/ui/controls"
 )
-
-// after does something later, on a goroutine of its own.
-func after(d time.Duration, do func()) { time.AfterFunc(d, do) }
 
 // askImport asks for a table and takes its materials in.
 func (p *materialsPage) askImport() {

@@ -265,6 +265,37 @@ func TestAWrongEntryIsSaidBesideItsField(t *testing.T) {
 	}
 }
 
+// Another kind asks for other facts; what it cannot have is let go of, and what was
+// typed stays.
+func TestAnotherKindAsksForOtherFacts(t *testing.T) {
+	w := openMaterials(t)
+	p := w.shelfPage
+	p.pick(t, stock.Covering, "Kelp")
+	p.summary.copy.OnTapped()
+	f := w.formOf(t, p.summary.edit)
+	f.enter(t, "name", "Kelp thread")
+	f.kind.OnChoose(slices.Index(stock.Kinds(), stock.Thread))
+	if f.find("grammage") != nil || f.find("weave") != nil || f.find("number") == nil {
+		t.Error("a thread is asked for its weave")
+	}
+	f.enter(t, "number", "18/3")
+	f.enter(t, "thickness", "20 turns = 12 mm")
+	f.keep()
+	m, there := w.session.Own().Find(stock.Thread, "Kelp thread")
+	if !there || m.Thickness != measure.MM(0.6) || m.Number != (stock.Number{Lea: 18, Ply: 3}) || m.RollWidth != 0 || m.Weave != "" || m.Price.Per != stock.PerMetre || m.Colour != "#24443A" {
+		t.Errorf("%+v", m)
+	}
+	if _, still := w.session.Own().Find(stock.Covering, "Kelp, copy"); still {
+		t.Error("the cloth is there still")
+	}
+	f = w.formOf(t, p.summary.edit)
+	f.kind.OnChoose(slices.Index(stock.Kinds(), stock.Adhesive))
+	f.keep()
+	if said := strings.Join(textsOf(f.trouble), " "); !strings.Contains(said, "spread") && !strings.Contains(said, "more than 0") {
+		t.Errorf("an adhesive without facts: %q", said)
+	}
+}
+
 // What a book uses is deleted only after its maker was told; the book keeps it.
 func TestDeletingWhatIsInUse(t *testing.T) {
 	other := filepath.Join(t.TempDir(), "Other book"+Ending)
