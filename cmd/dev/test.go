@@ -51,9 +51,13 @@ func testAll([]string) error {
 	return nil
 }
 
+// patience is how long one package's tests may take: much of it is random designs,
+// and a slow machine is no failure.
+const patience = "40m"
+
 // goTest runs go test and prints its own lines; all of them where CI reads along.
 func goTest(arguments ...string) error {
-	words := []string{"go", "test"}
+	words := []string{"go", "test", "-timeout", patience}
 	if os.Getenv("CI") != "" {
 		words = append(words, "-v")
 	}
@@ -77,7 +81,7 @@ func testWindow() error {
 		return nil
 	}
 	return onOwnDisplay(func(environment []string) error {
-		words := []string{"go", "test", "-count=1", "-tags", "window"}
+		words := []string{"go", "test", "-timeout", patience, "-count=1", "-tags", "window"}
 		if os.Getenv("CI") != "" {
 			words = append(words, "-v")
 		}
