@@ -71,7 +71,7 @@ func (m *middle) bar(tips *controls.Tips) fyne.CanvasObject {
 	m.wordsChip = controls.NewChip(words.Say("drawing.words"), m.toggleWords)
 	m.wordsChip.SetTip(tips, words.Say("drawing.wordsTip"))
 	zoom := controls.Across(4, minus, plus)
-	bar := controls.AcrossGiving(4, []fyne.CanvasObject{zoom}, m.tabs, m.wordsChip, controls.Spring(), m.dimensions, m.grain, controls.Gap(4, 1), zoom, controls.Gap(4, 1), fit)
+	bar := controls.AcrossGiving(4, []fyne.CanvasObject{zoom, fit, m.wordsChip}, m.tabs, m.wordsChip, controls.Spring(), m.dimensions, m.grain, controls.Gap(4, 1), zoom, controls.Gap(4, 1), fit)
 	return controls.Fixed(0, 36, controls.Inset(4, 4, 4, 4, bar))
 }
 
