@@ -17,9 +17,10 @@ import (
 
 // batchCommand prints what a whole batch takes: gw batch FILE [--set KEY=VALUE]...
 // [--studio FILE] [--import F.csv] [--save FILE] [--export F.csv] [--date DAY]
-// [--lost DAY] [--calendar F.ics].
+// [--lost DAY] [--calendar F.ics]
+// [--close NAME] [--again].
 func batchCommand(args []string, out io.Writer) (int, error) {
-	a, err := parse(args, []string{"set", "studio", "import", "save", "export", "date", "lost", "calendar"}, nil)
+	a, err := parse(args, []string{"set", "studio", "import", "save", "export", "date", "lost", "calendar", "close"}, []string{"again"})
 	if err != nil {
 		return exitInput, err
 	}
@@ -35,7 +36,9 @@ func batchCommand(args []string, out io.Writer) (int, error) {
 		return exitInput, err
 	}
 	if a.has("save") {
-		err = project.Save(a.value("save"), p)
+		err = a.save(p, work)
+	} else {
+		_, err = a.closed(p, work, measure.Date{})
 	}
 	if err == nil && a.has("calendar") {
 		err = exportCalendar(a.value("calendar"), p, work)
@@ -47,6 +50,27 @@ func batchCommand(args []string, out io.Writer) (int, error) {
 		return exitInput, err
 	}
 	return exitDone, writeJSON(out, made)
+}
+
+// save writes the project, closed or begun anew where that is asked for.
+func (a arguments) save(p project.Project, w batch.Work) error {
+	day, err := a.day()
+	if err == nil {
+		p, err = a.closed(p, w, day)
+	}
+	if err != nil {
+		return err
+	}
+	return project.Save(a.value("save"), p)
+}
+
+// day is that of --date, or today.
+func (a arguments) day() (measure.Date, error) {
+	day, err := a.date()
+	if err == nil && day.IsZero() {
+		day = measure.DayOf(time.Now())
+	}
+	return day, err
 }
 
 // exportCalendar writes the plan for a calendar; a batch without one has none.
@@ -122,12 +146,9 @@ type outlierPlan struct {
 }
 
 func (a arguments) batchOf(p project.Project, studio project.Studio) (made batchPlan, w batch.Work, err error) {
-	day, err := a.date()
+	day, err := a.day()
 	if err != nil {
 		return made, w, err
-	}
-	if day.IsZero() {
-		day = measure.DayOf(time.Now())
 	}
 	planner := batch.Planner{Bench: studio.Bench(), Allowed: usualSeconds * time.Second}
 	w, err = planner.Work(context.Background(), p.Decisions, p.Shelf, p.Batch, today(day), nil)

@@ -226,3 +226,25 @@ func TestMixedCurrencies(t *testing.T) {
 		t.Errorf("%d %q %q", exit, out, complaint)
 	}
 }
+
+// A batch is closed into a record of its 24 books on its day, and begun anew with as
+// many and nothing measured.
+func TestCloseAndAgain(t *testing.T) {
+	file, saved := made(t, "--format", "demo"), filepath.Join(t.TempDir(), "closed.json")
+	batched(t, file, "--close", "Release 7", "--date", "2026-03-20", "--save", saved)
+	record := at(t, batched(t, saved), "records.0").(map[string]any)
+	if books := record["books"].([]any); len(books) != 24 || record["closed"] != "2026-03-20" || record["name"] != "Release 7" {
+		t.Errorf("%d books, %v, %v", len(books), record["closed"], record["name"])
+	}
+	again := filepath.Join(t.TempDir(), "again.json")
+	batched(t, saved, "--again", "--save", again)
+	b := batched(t, again)
+	same(t, b, "books", 24, 0)
+	same(t, b, "measured", 0, 0)
+	for _, args := range [][]string{{"--close", "Release 7"}, {"--close", "", "--save", again + "x"}, {"--again", "--save", again + "x"}} {
+		exit, out, complaint := gw(append([]string{"batch", file}, args...)...)
+		if _, err := os.Stat(again + "x"); exit != exitInput || out != "" || strings.Count(complaint, "\n") != 1 || err == nil {
+			t.Errorf("%q: %d %q", args, exit, complaint)
+		}
+	}
+}
