@@ -49,8 +49,8 @@ func (s *batchSummary) show() {
 func (s *batchSummary) objects() []fyne.CanvasObject {
 	list := []fyne.CanvasObject{bandHead(words.Say("batch.summary"))}
 	list = append(list, paragraph(s.books()))
+	cards := s.page.found.objects()
 	list = append(list, s.warnings()...)
-	list = append(list, s.page.found.objects()...)
 	if plan := s.page.reckoning.made.plan(); len(plan.Bars) > 0 {
 		list = append(list, paragraph(words.Say("batch.summary.plan", words.With{"promise": dayText(plan.Promise), "end": dayText(plan.End.Day)})))
 	}
@@ -58,7 +58,11 @@ func (s *batchSummary) objects() []fyne.CanvasObject {
 	list = append(list, s.progress()...)
 	list = append(list, s.needs()...)
 	list = append(list, bandHead(words.Say("batch.spinePieces")))
-	return append(list, s.spines()...)
+	list = append(list, s.spines()...)
+	if len(cards) > 0 {
+		list = append(append(list, bandHead(words.Say("batch.findings"))), cards...)
+	}
+	return list
 }
 
 // bandHead is the head of a part of a column.
@@ -178,6 +182,7 @@ func (s *batchSummary) spines() []fyne.CanvasObject {
 		said := words.Say("batch.group.measured", words.With{"measured": g.Measured(), "books": g.Copies()})
 		line.Set(fmt.Sprint(g.Copies()), words.Say("batch.group", words.With{"width": style.WithUnit(g.Width)}), said, false)
 		line.OnTapped = func() { s.page.toGroup(g) }
+		line.OnFocus = whenFocused(func() { bringIn(s.scroll, line) })
 		list = append(list, line)
 	}
 	return list
@@ -199,9 +204,20 @@ func (p *batchPage) toGroup(g batch.Group) {
 	p.window.win.Canvas().Focus(p.table().first())
 }
 
-// warnings are what the plan and the prices find, and what the design refuses.
+// warnings lead to the findings, and say what the design refuses of the variants.
 func (s *batchSummary) warnings() []fyne.CanvasObject {
 	var list []fyne.CanvasObject
+	if found := s.page.found; len(found.found) > 0 {
+		line := controls.NewLineItem()
+		worst := found.found[0]
+		line.Set(fmt.Sprint(len(found.found)), words.Say("batch.findings.below", words.With{"level": worst.Level.Label()}), words.Say("batch.findings.show"), false)
+		line.OnFocus = whenFocused(func() { bringIn(s.scroll, line) })
+		line.OnTapped = func() {
+			s.page.window.win.Canvas().Focus(found.cards[0])
+			bringIn(s.scroll, found.cards[0])
+		}
+		list = append(list, line)
+	}
 	for _, v := range s.refused() {
 		list = append(list, levelled(check.Check, v))
 	}

@@ -170,19 +170,23 @@ func TestTheBatchByKeyboard(t *testing.T) {
 	home := t.TempDir()
 	p := launch(t, build(t, "grainwise"), home)
 	p.resize(1280, 720)
-	design := p.picture()
-	p.keys("ctrl+Next", "ctrl+Next")
+	p.keys("ctrl+Next")
+	p.keys("ctrl+Next")
+	p.changeRests() // the papers are laid out
+	papers := p.picture()
 	p.key("ctrl+Next")
-	p.await("the page of the batch", func() bool { return !alike(design, p.picture(), drawing) })
+	p.await("the page of the batch", func() bool { return !alike(papers, p.picture(), image.Rect(0, 70, 360, 500)) })
 	p.changeRests()
 	p.shot("batch-1280.png")
-	toBuy := image.Rect(1020, 600, 1270, 690)
+	toBuy := image.Rect(1020, 280, 1270, 520)
 	before := p.picture()
 	if n := colours(before, toBuy); n < 20 {
 		t.Errorf("what is to be bought has %d colours", n)
 	}
-	p.keys("F6", "F6") // the pages, the orders
+	p.keys("F6")
+	p.keys("F6") // the pages, the orders
 	p.keys("Insert")
+	p.shot("batch-added-1280.png")
 	p.typed("Saltmarsh")
 	p.keys("Tab")            // taken; on to the variant
 	p.keys("Right", "Right") // the books
