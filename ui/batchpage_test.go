@@ -12,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"grainwise/model/batch"
+	"grainwise/model/book"
 	"grainwise/model/check"
 	"grainwise/model/measure"
 	"grainwise/model/project"
@@ -264,6 +265,26 @@ func TestVariantsAreEdited(t *testing.T) {
 		t.Error("the paper does not follow the design")
 	}
 	v.table.Go(1, 0)
+	v.settingSheet()
+	if len(w.sheets) != 1 {
+		t.Error("no sheet for another setting")
+	}
+	w.typedKey(key(fyne.KeyEscape))
+	height, _ := book.Lookup("page.height")
+	for _, key := range settingKeys() {
+		if p, known := book.Lookup(key); !known || !batch.Patchable(p) {
+			t.Errorf("%s is no setting of a variant", key)
+		}
+	}
+	if said := v.setting(height, "198 mm"); said != "" || !strings.Contains(v.cell(1, variantOther).Text, "198") {
+		t.Errorf("a lower page: %q, %q", said, v.cell(1, variantOther).Text)
+	}
+	if v.setting(height, "tall") == "" {
+		t.Error("any height is taken")
+	}
+	if said := v.setting(height, ""); said != "" || v.cell(1, variantOther).Text != "" {
+		t.Errorf("given back: %q, %q", said, v.cell(1, variantOther).Text)
+	}
 	v.takeOut() // ordered
 	if len(w.sheets) != 1 || len(w.session.Batch().Variants) != 9 {
 		t.Error("a variant that is ordered is taken out")

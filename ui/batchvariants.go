@@ -23,7 +23,7 @@ type variantsTable struct {
 	table             *controls.Grid
 	box               *fyne.Container
 	duplicate, remove *controls.Button
-	toOrders          *controls.Button
+	toOrders, other   *controls.Button
 	books             map[string]int // ordered, by variant
 	all               []batch.Variant
 	made              map[string]book.Book
@@ -72,8 +72,9 @@ func newVariantsTable(p *batchPage) *variantsTable {
 	t.duplicate = controls.NewButton(controls.Framed, words.Say("batch.duplicate"), t.again)
 	t.remove = controls.NewButton(controls.Framed, words.Say("batch.remove"), t.takeOut)
 	t.toOrders = controls.NewButton(controls.Framed, words.Say("batch.variant.orders"), t.showOrders)
+	t.other = controls.NewButton(controls.Framed, words.Say("batch.setting"), t.settingSheet)
 	tools := controls.Inset(5, 5, 10, 10, controls.Across(6, controls.NewButton(controls.Framed, words.Say("batch.variant.add"), t.add),
-		t.duplicate, t.remove, controls.Gap(4, 1), t.toOrders,
+		t.duplicate, t.remove, t.other, controls.Gap(4, 1), t.toOrders,
 		controls.NewButton(controls.Framed, words.Say("batch.variant.fromDesign"), t.fromDesign), controls.Spring()))
 	said := controls.Inset(0, 2, 10, 10, controls.NewLabel(controls.QuietLabel, words.Say("batch.variant.text")))
 	t.box = controls.Around(controls.Down(0, tools, said), nil, nil, nil, container.NewStack(g.Object()))
@@ -101,6 +102,7 @@ func (t *variantsTable) show() {
 func (t *variantsTable) able() {
 	row, _ := t.table.At()
 	ableTo(t.remove, row > 0)
+	ableTo(t.other, row > 0)
 }
 
 func (t *variantsTable) chosen() {

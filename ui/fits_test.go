@@ -98,7 +98,7 @@ func offered(text string) bool {
 		words.Say("materials.add"), words.Say("materials.import"), words.Say("materials.export"), words.Say("materials.edit"),
 		words.Say("materials.search"), words.Say("materials.photoTake"), words.Say("materials.photoOther"),
 		words.Say("batch.working"), words.Say("batch.lostDay"), words.Say("batch.pricing"), words.Say("batch.whatIf"), words.Say("batch.post"), words.Say("batch.packingList"),
-		words.Say("batch.calendar"), words.Say("batch.papers"), words.Say("batch.close"):
+		words.Say("batch.calendar"), words.Say("batch.papers"), words.Say("batch.close"), words.Say("batch.setting"):
 		return true
 	}
 	return false
