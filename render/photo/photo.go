@@ -32,6 +32,15 @@ const (
 // at most [LongestKept]. The file itself is left alone. The error says what is
 // wrong with it.
 func Read(path string) ([]byte, error) {
+	data, err := bytesOf(path)
+	if err != nil {
+		return nil, err
+	}
+	return Take(data)
+}
+
+// bytesOf is what a picture's file holds.
+func bytesOf(path string) ([]byte, error) {
 	info, err := os.Stat(path)
 	if err == nil && !info.Mode().IsRegular() {
 		return nil, errors.New(words.Say("photo.notAFile"))
@@ -51,11 +60,22 @@ func Read(path string) ([]byte, error) {
 	case len(data) > mostBytes:
 		return nil, errors.New(words.Say("photo.tooLarge", words.With{"most": MostPixels / 1_000_000}))
 	}
-	return Take(data)
+	return data, nil
 }
 
 // Take is [Read] with the file's bytes.
 func Take(data []byte) ([]byte, error) {
+	picture, err := Decode(data)
+	if err != nil {
+		return nil, err
+	}
+	var out bytes.Buffer
+	err = jpeg.Encode(&out, upright(smaller(picture), orientation(data)), &jpeg.Options{Quality: quality})
+	return out.Bytes(), err
+}
+
+// Decode reads a picture once it is known that it is one, and not too large.
+func Decode(data []byte) (image.Image, error) {
 	config, _, err := image.DecodeConfig(bytes.NewReader(data))
 	switch {
 	case errors.Is(err, image.ErrFormat):
@@ -71,9 +91,7 @@ func Take(data []byte) ([]byte, error) {
 	if err != nil {
 		return nil, damaged(err)
 	}
-	var out bytes.Buffer
-	err = jpeg.Encode(&out, upright(smaller(picture), orientation(data)), &jpeg.Options{Quality: quality})
-	return out.Bytes(), err
+	return picture, nil
 }
 
 // decode reads a picture; a decoder that gives way is a damaged picture too.

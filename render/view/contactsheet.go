@@ -30,7 +30,7 @@ func ContactHeight(books int, high float64) float64 {
 // ContactSheet shows one design in several papers and coverings side by side, all at
 // one scale: each closed and open, with the names of its materials.
 func ContactSheet(in Input, books []book.Book) *scene.Scene {
-	in.Before = nil
+	in.Before, in.Pinned = nil, nil
 	s := in.sheet(draft.Ground)
 	s.Scene().Tooth = false
 	c := captionOf(s.Width, s.Height, func(room float64) []column { return in.contactColumns(books, room) })

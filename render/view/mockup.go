@@ -12,7 +12,7 @@ import (
 // closed and open, beside a ruler and a pencil, with a caption. It is laid out for
 // its frame alone; what changes now is not marked.
 func MockUp(in Input) *scene.Scene {
-	in.Before = nil
+	in.Before, in.Pinned = nil, nil
 	s := in.sheet(draft.Ground)
 	s.Scene().Tooth = false
 	m := mockUp{in: in, sheet: s, caption: captionOf(s.Width, s.Height, in.columns)}

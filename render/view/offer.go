@@ -7,7 +7,7 @@ import (
 	"grainwise/assets/words"
 	"grainwise/model/measure"
 	"grainwise/model/project"
-	"grainwise/render/picture"
+	"grainwise/render/photo"
 )
 
 // Offer is what a customer is told of a book beside what the design says. Whatever
@@ -40,5 +40,5 @@ func LogoOf(s project.Showing) (image.Image, error) {
 	if len(s.Logo) == 0 {
 		return nil, nil
 	}
-	return picture.Read(s.Logo)
+	return photo.Decode(s.Logo)
 }
