@@ -79,13 +79,17 @@ func (p *materialsPage) asTable() ([]byte, error) {
 
 // askPhoto asks for a picture, keeps it and tells its name.
 func (w *Window) askPhoto(take func(name string)) {
+	w.askPicture(func(path string) { w.takePhoto(path, take) })
+}
+
+// askPicture asks for the file of a picture.
+func (w *Window) askPicture(take func(path string)) {
 	var endings []string
 	for _, e := range PictureEndings() {
 		endings = append(endings, "."+e)
 	}
 	w.askPath(func(d Dialogs) (string, error) { return d.Open(w.beginningOf(PictureEnding)) },
-		func(take func(string)) { w.toolkitOpenOf(endings, take) },
-		func(path string) { w.takePhoto(path, take) })
+		func(take func(string)) { w.toolkitOpenOf(endings, take) }, take)
 }
 
 func (w *Window) takePhoto(path string, take func(name string)) {

@@ -73,6 +73,9 @@ func (m *menu) file() *fyne.Menu {
 		m.command("saveAs"),
 		m.item("earlier", m.window.showEarlier),
 		fyne.NewMenuItemSeparator(),
+		m.item("saveDrawing", m.window.saveDrawing),
+		m.item("contactSheet", m.window.contactSheet),
+		fyne.NewMenuItemSeparator(),
 		quit)
 }
 
@@ -107,7 +110,7 @@ func (m *menu) view() *fyne.Menu {
 }
 
 func (m *menu) book() *fyne.Menu {
-	return fyne.NewMenu(words.Say("menu.book"), m.command("formats"), m.item("fromPaper", m.window.openFromSheet), m.command("measure"), m.command("compare"), m.item("tools", m.window.toolsSheet), m.item("limits", m.window.limitsSheet), m.command("keep"))
+	return fyne.NewMenu(words.Say("menu.book"), m.command("formats"), m.item("fromPaper", m.window.openFromSheet), m.command("measure"), m.command("compare"), m.item("tools", m.window.toolsSheet), m.item("limits", m.window.limitsSheet), m.item("customer", m.window.customerSheet), m.item("logo", m.window.logoSheet), m.command("keep"))
 }
 
 func (m *menu) help() *fyne.Menu {

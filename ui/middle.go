@@ -36,6 +36,7 @@ type middle struct {
 
 	pinned func() *compare.Design // the design compared with; nil for none
 	fading *fading
+	logo   shownLogo
 	rested func() // told when a change has faded a step further
 	turned func() // told when view, dimensions or grain have been changed
 }
@@ -136,7 +137,7 @@ func (m *middle) input() view.Input {
 		part = m.chosen
 	}
 	in := view.Input{
-		Book: m.session.Book(), System: m.session.System(), Name: m.session.Name(),
+		Book: m.session.Book(), System: m.session.System(), Name: m.session.Name(), Offer: m.offer(),
 		Dimensions: m.showDims, Grain: m.showGrain, Chosen: part,
 		Marks:        view.MarksOf(m.session.Findings()),
 		DarkSurround: look.Current().Night, Stark: look.Current().Stark,

@@ -23,6 +23,7 @@ import (
 type output struct {
 	window *Window
 	page   *papersPage        // nil for papers of another page
+	text   string             // which words it tells with: "drawings", else those of papers
 	wanted func()             // what waits for the plans; nil for nothing
 	cancel context.CancelFunc // of what is being made
 	sheet  *sheet             // that tells; nil before it is shown
@@ -144,7 +145,7 @@ func (o *output) run(steps int, work func(ctx context.Context, told func(int)) (
 	w := o.window
 	ctx, cancel := context.WithCancel(context.Background())
 	o.cancel = cancel
-	say := func(done int) string { return words.Say("papers.made", words.With{"done": done, "of": steps}) }
+	say := func(done int) string { return words.Say(o.texts()+".made", words.With{"done": done, "of": steps}) }
 	speak := time.AfterFunc(patience, func() {
 		w.onWindow(func() {
 			if ctx.Err() == nil {
@@ -178,13 +179,20 @@ func (o *output) run(steps int, work func(ctx context.Context, told func(int)) (
 	})
 }
 
+func (o *output) texts() string {
+	if o.text != "" {
+		return o.text
+	}
+	return "papers"
+}
+
 // tell shows how far the work has come, with a way to stop it.
 func (o *output) tell(text string, stop func()) {
 	w := o.window
 	o.said = prose(text)
 	cancel := func() { stop(); o.hush() }
 	button := controls.NewButton(controls.Framed, words.Say("sheet.cancel"), cancel)
-	o.sheet = w.openSheet(words.Say("papers.busy"), o.said, fyne.NewSize(sheetWidth, 0), controls.Spring(), button)
+	o.sheet = w.openSheet(words.Say(o.texts()+".busy"), o.said, fyne.NewSize(sheetWidth, 0), controls.Spring(), button)
 	o.sheet.escape = cancel
 	w.win.Canvas().Focus(button)
 }

@@ -20,6 +20,7 @@ type studioForm struct {
 	lines   []fyne.CanvasObject // one for each row
 	list    *fyne.Container     // a line of text, then the rows under their heads
 	trouble *controls.Label     // under the row that it speaks of
+	kept    func()              // once it is saved; nil for nothing more
 }
 
 // studioRow is one value that is asked for.
@@ -28,6 +29,7 @@ type studioRow struct {
 	head             string // of the rows from here on
 	shown            string // what its entry begins with
 	hint             string // what an empty entry stands for
+	wide             bool   // its entry holds words
 	take             func(s *project.Studio, text string) error
 }
 
@@ -40,9 +42,11 @@ type studioEntry struct {
 const (
 	studioLabelWidth = float32(230)
 	studioEntryWidth = float32(120)
+	studioWideLabel  = float32(120)
+	studioWideEntry  = float32(270)
 )
 
-func (w *Window) openStudioForm(title, text string, rows []studioRow) {
+func (w *Window) openStudioForm(title, text string, rows []studioRow) *studioForm {
 	f := &studioForm{window: w, rows: rows, trouble: controls.NewLabel(controls.TroubleLabel, "")}
 	f.list = controls.Down(6, prose(text))
 	for _, row := range rows {
@@ -51,8 +55,8 @@ func (w *Window) openStudioForm(title, text string, rows []studioRow) {
 		}
 		entry := f.entry(row)
 		line := controls.Across(8,
-			controls.Fixed(studioLabelWidth, 0, controls.NewLabel(controls.PlainLabel, row.label)),
-			controls.Fixed(studioEntryWidth, 0, entry),
+			controls.Fixed(row.labelWidth(), 0, controls.NewLabel(controls.PlainLabel, row.label)),
+			controls.Fixed(row.entryWidth(), 0, entry),
 			controls.NewLabel(controls.QuietLabel, row.unit))
 		f.entries, f.lines = append(f.entries, entry), append(f.lines, line)
 		f.list.Add(line)
@@ -62,6 +66,21 @@ func (w *Window) openStudioForm(title, text string, rows []studioRow) {
 		controls.NewButton(controls.Framed, words.Say("sheet.cancel"), func() { f.sheet.close() }),
 		controls.NewButton(controls.Solid, words.Say("tools.keep"), f.keep))
 	w.win.Canvas().Focus(f.entries[0])
+	return f
+}
+
+func (r studioRow) labelWidth() float32 {
+	if r.wide {
+		return studioWideLabel
+	}
+	return studioLabelWidth
+}
+
+func (r studioRow) entryWidth() float32 {
+	if r.wide {
+		return studioWideEntry
+	}
+	return studioEntryWidth
 }
 
 func (f *studioForm) entry(row studioRow) *studioEntry {
@@ -94,6 +113,9 @@ func (f *studioForm) keep() {
 	}
 	f.sheet.close()
 	f.window.session.SetStudio(studio)
+	if f.kept != nil {
+		f.kept()
+	}
 }
 
 func (f *studioForm) refuse(i int, err error) {

@@ -31,6 +31,7 @@ type Window struct {
 	sheetsPage *sheetsPage    // nil until it is turned to
 	papersPage *papersPage    // likewise
 	batchPage  *batchPage     // likewise
+	drawings   output         // makes files of drawings
 	shelfPage  *materialsPage // likewise
 	shelf      shelfKeeping
 	pageAt     int       // the page on show

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/base64"
 	"encoding/json"
+	"errors"
 	"slices"
 
 	"grainwise/assets/words"
@@ -43,9 +44,17 @@ func (s Showing) lines() []string {
 	return lines
 }
 
-// Check says which text is too long, or what of the picture is no picture's file;
+// Check returns what is wrong with the texts or the picture's file, or nil.
+func (s Showing) Check() error {
+	if _, problem := s.fault(); problem != "" {
+		return errors.New(problem)
+	}
+	return nil
+}
+
+// fault says which text is too long, or what of the picture is no picture's file;
 // what is in it is for those to judge who draw it.
-func (s Showing) Check() (key string, problem string) {
+func (s Showing) fault() (key, problem string) {
 	switch {
 	case !shortLine(s.Name, LongestStudio):
 		return "name", words.Say("project.want.text", words.With{"most": LongestStudio})
@@ -83,7 +92,7 @@ func (s source) showing(in field) (show Showing, problem *Problem) {
 			return Showing{}, s.damaged(f.at, read.key, words.Say("studio.want."+read.key))
 		}
 	}
-	if key, wrong := show.Check(); key != "" {
+	if key, wrong := show.fault(); key != "" {
 		f, _ := entries.find(key)
 		return Showing{}, s.damaged(f.at, key, wrong)
 	}
