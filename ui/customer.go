@@ -13,7 +13,7 @@ import (
 )
 
 // customerSheet asks what a customer is told of this book, and of the studio.
-func (w *Window) customerSheet() {
+func (w *Window) customerSheet() *studioForm {
 	offer, show := w.session.Offer(), w.session.Studio().Showing
 	price, ready := "", ""
 	if offer.Price != (measure.Money{}) {
@@ -63,7 +63,9 @@ func (w *Window) customerSheet() {
 		studio("line", show.Line, func(s *project.Showing) *string { return &s.Line }),
 	}
 	rows[0].head, rows[4].head = words.Say("customer.book"), words.Say("customer.studio")
-	w.openStudioForm(words.Say("customer.sheet"), words.Say("customer.text"), rows).kept = func() { w.session.SetOffer(offer) }
+	f := w.openStudioForm(words.Say("customer.sheet"), words.Say("customer.text"), rows)
+	f.kept = func() { w.session.SetOffer(offer) }
+	return f
 }
 
 // logoSheet asks for the studio's picture, or whether to take another.

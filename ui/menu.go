@@ -110,7 +110,7 @@ func (m *menu) view() *fyne.Menu {
 }
 
 func (m *menu) book() *fyne.Menu {
-	return fyne.NewMenu(words.Say("menu.book"), m.command("formats"), m.item("fromPaper", m.window.openFromSheet), m.command("measure"), m.command("compare"), m.item("tools", m.window.toolsSheet), m.item("limits", m.window.limitsSheet), m.item("customer", m.window.customerSheet), m.item("logo", m.window.logoSheet), m.command("keep"))
+	return fyne.NewMenu(words.Say("menu.book"), m.command("formats"), m.item("fromPaper", m.window.openFromSheet), m.command("measure"), m.command("compare"), m.item("tools", m.window.toolsSheet), m.item("limits", m.window.limitsSheet), m.item("customer", func() { m.window.customerSheet() }), m.item("logo", m.window.logoSheet), m.command("keep"))
 }
 
 func (m *menu) help() *fyne.Menu {
