@@ -51,7 +51,7 @@ func (in Input) lying(b book.Book, degrees float64) exhibit {
 	k := closedSolidOf(b, in.title())
 	k.wear.lying = true
 	e := exhibit{
-		stand:   func(at solid.V) solid.Frame { return solid.Lying(at, degrees) },
+		stand:   func(at solid.V) solid.Frame { return k.lying(at, degrees) },
 		corners: k.reach,
 		bodies:  func(f solid.Frame) [][]solid.V { return [][]solid.V{k.corners(f)} },
 		draw:    k.draw,

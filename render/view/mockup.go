@@ -62,7 +62,7 @@ func (in Input) bench(b book.Book) exhibit {
 	t := toolsOf(in)
 	x, deep := k.height, k.profile.fore-k.profile.back()
 	spine := func(f solid.Frame) solid.Frame {
-		return solid.Lying(f.At(x/2+deep*0.06, t.deep()+6, 0), spineTurn)
+		return k.lying(f.At(x/2+deep*0.06, t.deep()+6, 0), spineTurn)
 	}
 	return exhibit{
 		caption: words.Say("show.bench", words.With{"ruler": in.withUnit(t.ruler), "pencil": in.withUnit(t.pencil)}),

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"math"
 	"slices"
 
 	"grainwise/model/book"
@@ -47,6 +48,22 @@ func (k closedSolid) z(at draft.P, up float64) float64 { return k.mid + up*at.Y 
 func (k closedSolid) corners(f solid.Frame) []solid.V {
 	p := k.profile
 	return f.Box(0, max(p.fore, p.width)+p.cloth-p.back(), 0, k.height, 0, 2*k.mid)
+}
+
+// lying is how the book lies on its lower board, turned anticlockwise by so many
+// degrees: a block that is thicker at its back lies a little aslant.
+func (k closedSolid) lying(at solid.V, degrees float64) solid.Frame {
+	f, p := solid.Lying(at, degrees), k.profile
+	board := p.fore - p.setBack
+	if !(board > 0) {
+		return f
+	}
+	tilt := math.Atan2(p.boardOut(p.setBack)-p.boardOut(p.fore), board)
+	sin, cos := math.Sincos(tilt)
+	x, z := f.X, f.Z
+	f.X, f.Z = x.Times(cos).Minus(z.Times(sin)), x.Times(sin).Plus(z.Times(cos))
+	f.Origin = f.Origin.Plus(z.Times(sin * (p.setBack - p.back())))
+	return f
 }
 
 // draw draws the book as it stands in a frame: what is farther first.
