@@ -3,6 +3,8 @@ package raster
 import (
 	"bytes"
 	"context"
+	"image"
+	"image/draw"
 	"image/jpeg"
 	"image/png"
 
@@ -36,8 +38,15 @@ func Encode(p scene.Picture) (data []byte, form string, err error) {
 		err = jpeg.Encode(&b, p.Image, &jpeg.Options{Quality: stillQuality})
 		return b.Bytes(), "jpeg", err
 	}
-	err = png.Encode(&b, p.Image)
+	err = png.Encode(&b, eightBits(p.Image))
 	return b.Bytes(), "png", err
+}
+
+// eightBits is a picture of one form that every reader of PNG knows.
+func eightBits(im image.Image) *image.NRGBA {
+	out := image.NewNRGBA(image.Rect(0, 0, im.Bounds().Dx(), im.Bounds().Dy()))
+	draw.Draw(out, out.Rect, im, im.Bounds().Min, draw.Src)
+	return out
 }
 
 // Develop paints every still of a scene, so many px a millimetre of the page, and

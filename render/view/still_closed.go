@@ -229,13 +229,10 @@ func (d closedDrawing) joint(up float64, outwards bool) {
 	l := d.cloth()
 	b := solid.Bend{Across: d.frame.Way(0, d.height, 0), Look: l, Back: true}
 	points = slices.Clone(points)
-	flip := up < 0
-	if outwards != flip { // the order of painting; the front stays outside
-		b.Through = d.through(points, up)
-	} else {
+	if !outwards { // the order of painting; both sides are drawn
 		slices.Reverse(points)
-		b.Through = d.through(points, up)
 	}
+	b.Through = d.through(points, up)
 	b.Shade = func(i int) float64 { return shade(points[i]) }
 	d.stage.Bend(b)
 }
