@@ -59,7 +59,7 @@ func (in Input) lying(b book.Book, degrees float64) exhibit {
 	if in.haunted() {
 		then := closedSolidOf(in.other(), "")
 		then.wear.lying = true
-		e.then = then.reach
+		e.thenStand, e.then = func(at solid.V) solid.Frame { return then.lying(at, degrees) }, then.reach
 	}
 	return e
 }

@@ -22,7 +22,10 @@ func (d *show) closedParts(frames []solid.Frame) {
 		var all [][]draft.P
 		for i, f := range frames {
 			k := closedSolidOf(b, "")
-			k.wear.lying = i == 1
+			if i == 1 { // every book lies on its own lower board
+				k.wear.lying = true
+				f = k.lying(d.table.places[i], lyingTurn)
+			}
 			all = append(all, k.outlines(c, f, part)...)
 		}
 		return all

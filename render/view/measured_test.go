@@ -156,13 +156,13 @@ func (p patch) foot(x int) [2]float64 { return [2]float64{float64(x) + 0.5, floa
 func (p patch) head(x int) [2]float64 { return [2]float64{float64(x) + 0.5, float64(p.high[x]) + 0.5} }
 
 func (p patch) nearest() [2]float64 {
-	best := [2]float64{}
+	lowest, sum, n := p.Max.Y-1, 0, 0
 	for x, y := range p.low {
-		if float64(y) > best[1] {
-			best = [2]float64{float64(x) + 0.5, float64(y) + 0.5}
+		if y == lowest {
+			sum, n = sum+x, n+1
 		}
 	}
-	return best
+	return [2]float64{float64(sum)/float64(n) + 0.5, float64(lowest) + 0.5}
 }
 
 // frontLeft and frontRight are the ends of a patch's lower edge, for one that lies

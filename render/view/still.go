@@ -12,10 +12,12 @@ import (
 type exhibit struct {
 	caption string
 	stand   func(at solid.V) solid.Frame
-	corners func(f solid.Frame) []solid.V   // round all of it
-	then    func(f solid.Frame) []solid.V   // round it as it was, where something moves
-	bodies  func(f solid.Frame) [][]solid.V // convex, those that cast its shadow
-	draw    func(s *solid.Stage, f solid.Frame)
+	corners func(f solid.Frame) []solid.V // round all of it
+	then    func(f solid.Frame) []solid.V // round it as it was, where something moves
+	// thenStand is how it stood then; nil where that is as it stands now.
+	thenStand func(at solid.V) solid.Frame
+	bodies    func(f solid.Frame) [][]solid.V // convex, those that cast its shadow
+	draw      func(s *solid.Stage, f solid.Frame)
 }
 
 // table is where exhibits stand: rows of them, all at one scale.
@@ -23,6 +25,7 @@ type table struct {
 	in     Input
 	box    draft.Box // of the page, px
 	camera solid.Camera
+	places []solid.V // of the table, where each stands
 	frames []solid.Frame
 	boxes  []draft.Box // what each covers, its caption left out
 	rows   [][]int
@@ -48,7 +51,11 @@ func (in Input) extentOf(c solid.Camera, e exhibit, at solid.V) extent {
 	now := boundsOf(c, e.corners(e.stand(at)))
 	x := extent{here.X - now.X0, now.X1 - here.X, here.Y - now.Y0, now.Y1 - here.Y}
 	if e.then != nil && in.haunted() {
-		then := boundsOf(c, e.then(e.stand(at)))
+		stand := e.stand
+		if e.thenStand != nil {
+			stand = e.thenStand
+		}
+		then := boundsOf(c, e.then(stand(at)))
 		x.left = in.towards(x.left, max(x.left, here.X-then.X0))
 		x.right = in.towards(x.right, max(x.right, then.X1-here.X))
 		x.up = in.towards(x.up, max(x.up, here.Y-then.Y0))
@@ -132,7 +139,7 @@ func (t *table) scaleOf(rows [][]int, extents []extent, all []exhibit) float64 {
 // place puts every exhibit into its row, and says whether all of them fit.
 func (t *table) place(rows [][]int, all []exhibit) bool {
 	t.camera = solid.NewCamera(t.scale, scene.Point{X: (t.box.X0 + t.box.X1) / 2, Y: (t.box.Y0 + t.box.Y1) / 2})
-	t.frames, t.boxes = make([]solid.Frame, len(all)), make([]draft.Box, len(all))
+	t.places, t.frames, t.boxes = make([]solid.V, len(all)), make([]solid.Frame, len(all)), make([]draft.Box, len(all))
 	heights := make([]float64, len(rows))
 	used, bottom := 0.0, 0.0
 	for range 3 { // nearer things are larger, and where they stand depends on it
@@ -171,7 +178,7 @@ func (t *table) setRow(row []int, all []exhibit, y, high float64) {
 		sum := 0.0
 		sizes := make([]extent, len(row))
 		for k, i := range row {
-			at := t.frames[i].Origin
+			at := t.places[i]
 			sizes[k] = t.in.extentOf(t.camera, all[i], at)
 			sum += sizes[k].left + sizes[k].right
 			high = max(high, sizes[k].up+sizes[k].down)
@@ -181,7 +188,7 @@ func (t *table) setRow(row []int, all []exhibit, y, high float64) {
 		for k, i := range row {
 			x += sizes[k].left
 			at := t.camera.Table(scene.Point{X: x, Y: y + high - sizes[k].down})
-			t.frames[i] = all[i].stand(at)
+			t.places[i], t.frames[i] = at, all[i].stand(at)
 			x += sizes[k].right + air
 			e := t.in.extentOf(t.camera, all[i], at)
 			here := t.camera.At(at)
