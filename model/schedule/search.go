@@ -12,7 +12,7 @@ import (
 const (
 	sampling  = 5_000   // of drawn rules
 	improving = 25_000  // of moves in the order
-	searching = 20_000  // of the exhaustive search,
+	searching = 100_000 // of the exhaustive search,
 	smallest  = 20      // which is for batches of so few activities
 	rulesMost = 100     // drawn rules at the most,
 	rulesFew  = 12      // and at the least

@@ -150,11 +150,8 @@ func (g grid) paste(s *gridState, i int, now job, tick int) bool {
 }
 
 // Small batches against exhaustive search over every tick of a coarse clock. One
-// tick is an hour. What is proved ends when the exhaustive search ends; no plan
-// ends sooner, no bound lies later, and nine in ten are proved within the effort
-// that a plan may take.
+// tick is an hour. Every one of them is proved, and no bound lies later.
 func TestSmallPlansAreShortest(t *testing.T) {
-	tried, proved := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
 		in, g := anySmall(t)
 		p, err := Make(context.Background(), in, nil)
@@ -164,21 +161,17 @@ func TestSmallPlansAreShortest(t *testing.T) {
 		for _, w := range judge(in, p) {
 			t.Error(w)
 		}
-		tried++
-		if p.Proved {
-			proved++
+		if !p.Proved {
+			t.Errorf("not proved")
 		}
-		got, want := clock(in, p.End), g.shortest()*60
-		if got < want || p.Proved && got != want {
-			t.Fatalf("%+v\n%+v\nends after %d h, proved %v, exhaustive search %d h", in, p.Bars, got/60, p.Proved, want/60)
+		got := clock(in, p.End)
+		if want := g.shortest(); got != want*60 {
+			t.Fatalf("%+v\n%+v\nends after %d h, exhaustive search %d h", in, p.Bars, got/60, want)
 		}
-		if least := clock(in, p.Bound.Greatest()); least > want {
-			t.Fatalf("%+v\nthe bound is %d min, exhaustive search %d", in, least, want)
+		if least := clock(in, p.Bound.Greatest()); least > got {
+			t.Fatalf("%+v\nthe bound is %d min, exhaustive search %d", in, least, got)
 		}
 	})
-	if tried >= 50 && proved*10 < tried*9 {
-		t.Errorf("%d of %d proved", proved, tried)
-	}
 }
 
 func anySmall(t *rapid.T) (Input, grid) {
